@@ -138,7 +138,7 @@ final class CommonGroundFinder {
   }
 
   private static Stream<Double> leastAdded(Recording recording, int from) {
-    return recording.energy().isEmpty()
+    return recording.energy().value().isEmpty()
         ? Stream.empty()
         : recording
             .courses()

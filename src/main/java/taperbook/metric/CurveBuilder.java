@@ -62,12 +62,12 @@ final class CurveBuilder {
   }
 
   private Optional<Curve> distancePerMinute() {
-    return range.fullRange().estimate().isEmpty()
-        ? Optional.empty()
-        : recording
-            .clock()
-            .map(clock -> new TenPercent(recording, clock).curve())
-            .filter(curve -> curve.size() > 0);
+    return range
+        .fullRange()
+        .flatMap(r -> recording.clock())
+        .map(clock -> new TenPercent(recording, clock).curve())
+        .value()
+        .filter(curve -> curve.size() > 0);
   }
 
   /** Returns power over state of charge, if both were recorded. */
@@ -163,7 +163,7 @@ final class CurveBuilder {
 
   /** Returns the distance added: the gain in state of charge as a share of the range. */
   private Optional<Curve> distanceOverTime(Curve soc) {
-    Optional<Estimate> full = range.chosenRange().estimate();
+    Optional<Estimate> full = range.chosenRange().value();
     if (full.isEmpty() || soc.size() == 0) {
       return Optional.empty();
     }

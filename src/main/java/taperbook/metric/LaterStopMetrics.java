@@ -6,6 +6,7 @@ import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.comparison.StopComparison;
 import taperbook.metric.course.Courses;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -58,7 +59,7 @@ final class LaterStopMetrics {
         : new Courses(stop, List.of(), Courses.FOR_REPORT, recording.courses().redraw());
   }
 
-  private void measure(int k, StopComparison stop) {
+  private void measure(int k, Finding<StopComparison> stop) {
     Caveat order =
         new Caveat(
             Caveat.Kind.STARTING_SOC,
@@ -67,22 +68,21 @@ final class LaterStopMetrics {
                 k,
                 stops.get(k - 1).name(),
                 stops.get(0).name()));
-    collector.add(
+    collector.covered(
         percent("stop_" + k + "_power_ratio", Texts.of("number.stop_power_ratio", k)),
-        stop.ratio(),
-        stop.rows(),
+        stop.map(StopComparison::ratio),
+        COVERAGE,
         List.of(order));
-    for (int j = 1; j <= stop.below().size(); j++) {
-      Interval below = stop.below().get(j - 1);
+    List<Interval> below = stop.value().map(StopComparison::below).orElse(List.of());
+    for (int j = 1; j <= below.size(); j++) {
+      Interval edges = below.get(j - 1);
       String id = "stop_" + k + "_below_" + j + "_soc_";
       // Edges are where a band crosses zero: they limit what is known and are therefore exact.
-      edge(percent(id + "from", Texts.of("number.stop_below_from", k, j)), below.low(), stop);
-      edge(percent(id + "to", Texts.of("number.stop_below_to", k, j)), below.high(), stop);
+      Metric from = percent(id + "from", Texts.of("number.stop_below_from", k, j));
+      Metric to = percent(id + "to", Texts.of("number.stop_below_to", k, j));
+      collector.covered(from, stop.map(s -> Estimate.exactly(edges.low())), COVERAGE);
+      collector.covered(to, stop.map(s -> Estimate.exactly(edges.high())), COVERAGE);
     }
-  }
-
-  private void edge(Metric metric, double percent, StopComparison stop) {
-    collector.covered(metric, Estimate.exactly(percent), COVERAGE, stop.rows());
   }
 
   private static Metric percent(String id, String label) {

@@ -11,6 +11,7 @@ import taperbook.i18n.Texts;
 import taperbook.metric.course.Courses;
 import taperbook.metric.quality.DriveCaveats;
 import taperbook.metric.quality.SessionCaveats;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -22,7 +23,6 @@ import taperbook.metric.session.WindowMetrics;
 import taperbook.plan.Basis;
 import taperbook.plan.LibraryPlan;
 import taperbook.plan.Trip;
-import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Curve;
 import taperbook.result.Drives;
@@ -168,23 +168,21 @@ public final class LibraryMetrics {
 
   private static void batteryTemperature(Recording recording, MetricCollector collector) {
     Metric metric =
-        new Metric(
-            LibraryPlan.BATTERY_TEMPERATURE,
-            Texts.of("number.battery_temperature_at_start"),
-            Unit.CELSIUS,
-            Method.STATED_FACT,
-            Basis.READINGS,
-            Set.of(Input.READINGS),
-            Set.of(Role.LIBRARY));
+        Metric.of(
+                LibraryPlan.BATTERY_TEMPERATURE,
+                Unit.CELSIUS,
+                Method.STATED_FACT,
+                Basis.READINGS,
+                Set.of(Input.READINGS))
+            .in(Role.LIBRARY);
     var facts = recording.session().conditions();
-    Optional<Estimate> stated = facts.amount(ConditionItem.BATTERY_TEMPERATURE_AT_START);
-    if (stated.isPresent()) {
-      collector.measured(
-          metric, stated.get(), facts.rows(ConditionItem.BATTERY_TEMPERATURE_AT_START));
-    } else {
-      collector.withheld(
-          metric, Message.of("metric.library_metrics.battery_s_temperature_at_plugging"));
-    }
+    ConditionItem item = ConditionItem.BATTERY_TEMPERATURE_AT_START;
+    collector.measured(
+        metric,
+        Finding.of(
+                facts.amount(item),
+                Message.of("metric.library_metrics.battery_s_temperature_at_plugging"))
+            .from(t -> facts.rows(item)));
   }
 
   private static Curve curve(Recording recording, List<RangeTest> drives) {

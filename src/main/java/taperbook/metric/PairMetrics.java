@@ -1,11 +1,11 @@
 package taperbook.metric;
 
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.ReportPlan;
 import taperbook.result.CommonGround;
@@ -89,10 +89,10 @@ final class PairMetrics {
             a.metric().basis(),
             a.metric().inputs(),
             role.map(Set::of).orElse(Set.of()));
-    Set<RowRef> rows = new LinkedHashSet<>(a.origin().rows());
-    rows.addAll(b.origin().rows());
+    List<RowRef> rows =
+        Stream.concat(a.origin().rows().stream(), b.origin().rows().stream()).toList();
     List<Caveat> caveats =
         Stream.concat(a.caveats().stream(), b.caveats().stream()).distinct().toList();
-    difference.ifPresent(d -> collector.add(metric, d, List.copyOf(rows), caveats));
+    difference.ifPresent(d -> collector.add(metric, Finding.of(d, rows), caveats));
   }
 }

@@ -11,7 +11,7 @@ import taperbook.metric.comparison.RunMetrics;
 import taperbook.metric.course.Courses;
 import taperbook.metric.fit.Quantiles;
 import taperbook.metric.fit.SampleMean;
-import taperbook.metric.recording.Derived;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -32,7 +32,6 @@ import taperbook.result.ReportNumber;
 import taperbook.result.Role;
 import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
-import taperbook.session.Input;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
@@ -170,19 +169,9 @@ final class SeasonMetrics {
     RangeFigures figures =
         RangeFigures.of(Optional.of(test), main.displayRounding(), plan.style().basis());
     MetricCollector own = new MetricCollector(main.name(), List.of());
-    put(own, "consumption", Unit.WATT_HOUR_PER_KILOMETRE, figures.consumption());
-    put(own, "driven_range_full", Unit.KILOMETRE, figures.fullRange());
+    own.measured(figures.consumptionMetric(), figures.consumption());
+    own.measured(figures.rangeMetric(), figures.fullRange());
     return own.numbers();
-  }
-
-  private static void put(MetricCollector own, String id, Unit unit, Derived figure) {
-    String label = Texts.of("number." + id);
-    Metric metric = new Metric(id, label, unit, figure.method(), figure.basis(), Input.DRIVE);
-    figure
-        .estimate()
-        .ifPresentOrElse(
-            e -> own.measured(metric, e, figure.rows()),
-            () -> own.withheld(metric, figure.withheld().orElseThrow()));
   }
 
   /**
@@ -271,7 +260,7 @@ final class SeasonMetrics {
           metric, Message.of("metric.season_metrics.its_interval_would_reach_beyond"));
     } else {
       Estimate estimate = Estimate.around(ratio.value, ratio.half95);
-      collector.covered(metric, estimate, COVERAGE, ratio.rows, own);
+      collector.covered(metric, Finding.of(estimate, ratio.rows), COVERAGE, own);
     }
   }
 

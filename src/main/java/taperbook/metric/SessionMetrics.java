@@ -12,6 +12,7 @@ import taperbook.metric.quality.CrossChecks;
 import taperbook.metric.quality.DriveCaveats;
 import taperbook.metric.quality.SessionCaveats;
 import taperbook.metric.recording.EventFinder;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -180,7 +181,7 @@ final class SessionMetrics {
     new PeakMetrics(recording, collector).measure();
     new SessionTotals(recording, collector).measure();
     new TaperMetrics(recording, collector).measure();
-    Optional<EnergyFit> line = CapacityMetrics.fit(recording);
+    Finding<EnergyFit> line = CapacityMetrics.fit(recording);
     new CapacityMetrics(recording, line, collector).measure();
     new AgeingMetrics(recording, line, collector).measure(others);
     new LossMetrics(recording, drives.first(), line, collector).measure();

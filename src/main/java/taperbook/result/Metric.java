@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.regex.Pattern;
+import taperbook.i18n.Texts;
 import taperbook.plan.Basis;
 import taperbook.quantity.Unit;
 import taperbook.session.Caveat;
@@ -59,6 +60,16 @@ public record Metric(
   /** Creates the definition of a number that is based on the session's readings. */
   public static Metric charging(String id, String label, Unit unit, Method method) {
     return new Metric(id, label, unit, method, Basis.READINGS, Input.CHARGING);
+  }
+
+  /** Creates a number of the session's readings whose label has the key {@code number.ID}. */
+  public static Metric charging(String id, Unit unit, Method method) {
+    return of(id, unit, method, Basis.READINGS, Input.CHARGING);
+  }
+
+  /** Creates a number whose label has the key {@code number.ID}. */
+  public static Metric of(String id, Unit unit, Method method, Basis basis, Set<Input> inputs) {
+    return new Metric(id, Texts.of("number." + id), unit, method, basis, inputs);
   }
 
   /** Returns true if a caveat applies to one of the number's inputs. */

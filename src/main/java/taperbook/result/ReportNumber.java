@@ -127,7 +127,8 @@ public record ReportNumber(Metric metric, Outcome outcome, Origin origin, List<C
     return Math.hypot(covered ? Math.hypot(mine, theirs) : mine + theirs, additional);
   }
 
-  private double coverage() {
+  /** Returns the coverage of the interval; 1 for bounds and withheld numbers. */
+  public double coverage() {
     return outcome.fold(Outcome.Measured::coverage, w -> 1.0);
   }
 }

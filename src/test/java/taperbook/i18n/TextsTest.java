@@ -41,6 +41,10 @@ import taperbook.session.RangeItem;
 final class TextsTest {
   private static final Path FOLDER = Path.of("src/main/resources/taperbook/i18n");
   private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:\\.[a-z0-9_]+)+)\"");
+
+  /** A number whose label has no values has the key {@code number.ID}. */
+  private static final Pattern ID = Pattern.compile("\"([a-z][a-z0-9_]+)\"");
+
   private static final Pattern USED =
       Pattern.compile("(?:Texts|Message)\\s*\\.of\\(\\s*\"([^\"]*)\"\\s*[,)]");
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([0-9]+)}");
@@ -77,6 +81,7 @@ final class TextsTest {
   @Test
   void every_key_is_used_in_the_code() {
     Set<String> used = found(LITERAL);
+    found(ID).forEach(id -> used.add("number." + id));
     used.addAll(composed());
 
     assertThat(all().keySet()).isSubsetOf(used);

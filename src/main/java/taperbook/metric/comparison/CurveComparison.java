@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import taperbook.i18n.Message;
 import taperbook.metric.course.Courses;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -70,18 +71,20 @@ public final class CurveComparison {
   }
 
   private PairResult result() {
-    Optional<Side> one = Side.of(courses);
-    Optional<Side> two = Side.of(others);
-    if (one.isEmpty() || two.isEmpty()) {
-      return notComparable(Side.whyNot((one.isEmpty() ? courses : others).session()));
+    Finding<Side> one = Side.of(courses);
+    Finding<Side> two = one.flatMap(o -> Side.of(others));
+    if (two.value().isEmpty()) {
+      return notComparable(two.reason().orElseThrow());
     }
-    Estimate from = later(one.get().start(), two.get().start());
-    Estimate to = earlier(one.get().end(), two.get().end());
+    Side mine = one.value().orElseThrow();
+    Side theirs = two.value().get();
+    Estimate from = later(mine.start(), theirs.start());
+    Estimate to = earlier(mine.end(), theirs.end());
     if (to.value() - from.value() < LEAST_PERCENT) {
       return notComparable(Message.of("metric.curve_comparison.two_sessions_share_less_than"));
     }
     Interval window = new Interval(from.value(), to.value());
-    Pair pair = new Pair(one.get(), two.get(), window, runShare);
+    Pair pair = new Pair(mine, theirs, window, runShare);
     shared(pair, from, to);
     List<LeadStretches.Span> spans = LeadStretches.of(pair.band());
     return new PairResult(
@@ -117,11 +120,12 @@ public final class CurveComparison {
   private void shared(Pair pair, Estimate from, Estimate to) {
     double low = from.value();
     double high = to.value();
-    collector.covered(names.sharedFrom(), from, COVERAGE_OF_BOUNDS, pair.rows(low, low));
-    collector.covered(names.sharedTo(), to, COVERAGE_OF_BOUNDS, pair.rows(high, high));
+    collector.covered(
+        names.sharedFrom(), Finding.of(from, pair.rows(low, low)), COVERAGE_OF_BOUNDS);
+    collector.covered(names.sharedTo(), Finding.of(to, pair.rows(high, high)), COVERAGE_OF_BOUNDS);
     List<RowRef> rows = pair.rows(low, high);
-    collector.covered(names.meanLead(), pair.meanLead(low, high), COVERAGE, rows);
-    collector.covered(names.timeGain(), pair.timeGain(low, high), COVERAGE, rows);
+    collector.covered(names.meanLead(), Finding.of(pair.meanLead(low, high), rows), COVERAGE);
+    collector.covered(names.timeGain(), Finding.of(pair.timeGain(low, high), rows), COVERAGE);
   }
 
   private List<Stretch> stretches(Pair pair, List<LeadStretches.Span> spans) {
@@ -147,10 +151,15 @@ public final class CurveComparison {
     List<RowRef> rows = pair.rows(from, to);
     List<Metric> headings = names.lead(ids, k, span.order());
     // Edges are where a band crosses zero: they limit what is known and are therefore exact.
-    collector.covered(headings.get(0), Estimate.exactly(from), COVERAGE, rows);
-    collector.covered(headings.get(1), Estimate.exactly(to), COVERAGE, rows);
-    collector.covered(headings.get(2), pair.meanLead(from, to), COVERAGE, rows);
-    collector.covered(headings.get(3), pair.timeGain(from, to), COVERAGE, rows);
+    List<Estimate> estimates =
+        List.of(
+            Estimate.exactly(from),
+            Estimate.exactly(to),
+            pair.meanLead(from, to),
+            pair.timeGain(from, to));
+    for (int i = 0; i < estimates.size(); i++) {
+      collector.covered(headings.get(i), Finding.of(estimates.get(i), rows), COVERAGE);
+    }
     return ids;
   }
 
@@ -159,7 +168,8 @@ public final class CurveComparison {
     for (Estimate crossing : CurveCrossing.all(pair.band(), spans)) {
       Metric heading = names.crossing(ids.size() + 1);
       Interval where = crossing.bounds();
-      collector.covered(heading, crossing, COVERAGE, pair.rows(where.low(), where.high()));
+      collector.covered(
+          heading, Finding.of(crossing, pair.rows(where.low(), where.high())), COVERAGE);
       ids.add(heading.id());
     }
     return ids;

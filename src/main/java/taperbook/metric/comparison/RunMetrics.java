@@ -9,8 +9,10 @@ import java.util.Set;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.fit.Quantiles;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.ReportPlan;
+import taperbook.quantity.Estimate;
 import taperbook.result.Contribution;
 import taperbook.result.Method;
 import taperbook.result.Metric;
@@ -115,10 +117,15 @@ public final class RunMetrics {
       Message count = Message.of("metric.run_metrics.only_of_runs_have_this", n, runs.size());
       own.add(new Caveat(Caveat.Kind.REPEATS, count));
     }
-    collector.covered(entries.get(0), statistics.meanOfAll(), 0.95, rows, own);
-    collector.covered(entries.get(1), statistics.spread(), 0.95, rows, own);
-    collector.covered(entries.get(2), statistics.beyondReadings(), 0.95, rows, own);
-    collector.covered(entries.get(3), statistics.nextRun(), 0.95, rows, own);
+    List<Estimate> estimates =
+        List.of(
+            statistics.meanOfAll(),
+            statistics.spread(),
+            statistics.beyondReadings(),
+            statistics.nextRun());
+    for (int i = 0; i < estimates.size(); i++) {
+      collector.covered(entries.get(i), Finding.of(estimates.get(i), rows), 0.95, own);
+    }
     if (statistics.mean() > 0) {
       shares.put(number.id(), statistics.halfBeyondReadings() / statistics.mean());
     }

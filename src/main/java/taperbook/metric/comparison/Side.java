@@ -7,6 +7,7 @@ import taperbook.i18n.Message;
 import taperbook.metric.bounds.GapRule;
 import taperbook.metric.bounds.MonotoneBounds;
 import taperbook.metric.course.Courses;
+import taperbook.metric.recording.Finding;
 import taperbook.quantity.Estimate;
 import taperbook.session.Channel;
 import taperbook.session.RowRef;
@@ -22,26 +23,20 @@ import taperbook.session.Trace;
  * @param curve time over state of charge
  */
 record Side(Courses courses, Trace soc, Trace power, SocTimeCurve curve) {
-  /** Returns a session as a side; empty if it has no power curve, see {@link #whyNot}. */
-  static Optional<Side> of(Courses courses) {
+  /** Returns a session as a side, if it has a curve of power over state of charge. */
+  static Finding<Side> of(Courses courses) {
     Session session = courses.session();
-    Optional<Trace> soc = session.trace(Channel.SOC);
-    Optional<Trace> power = session.trace(Channel.POWER).filter(p -> p.size() > 1);
-    return soc.flatMap(
-        q ->
-            power
-                .filter(p -> SocTimeCurve.exists(q, p))
-                .map(p -> new Side(courses, q, p, new SocTimeCurve(q, p))));
-  }
-
-  /** Explains why {@link #of} is empty, as a sentence without its full stop. */
-  static Message whyNot(Session session) {
-    if (session.trace(Channel.SOC).isEmpty()) {
-      return Message.of("metric.side.no_state_of_charge_was", session.name());
-    }
-    return session.trace(Channel.POWER).isEmpty()
-        ? Message.of("metric.side.no_power_was_recorded_in", session.name())
-        : Message.of("metric.side.power_and_state_of_charge", session.name());
+    Optional<Trace> power = session.trace(Channel.POWER);
+    Message noPower = Message.of("metric.side.no_power_was_recorded_in", session.name());
+    Message noCurve = Message.of("metric.side.power_and_state_of_charge", session.name());
+    return Finding.<Trace>of(
+            session.trace(Channel.SOC),
+            Message.of("metric.side.no_state_of_charge_was", session.name()))
+        .flatMap(
+            soc ->
+                Finding.<Trace>of(power, noPower)
+                    .filter(p -> p.size() > 1 && SocTimeCurve.exists(soc, p), noCurve)
+                    .map(p -> new Side(courses, soc, p, new SocTimeCurve(soc, p))));
   }
 
   /** Returns the start of its curve, %. */

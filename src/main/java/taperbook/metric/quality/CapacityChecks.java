@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.i18n.Texts;
-import taperbook.metric.recording.Derived;
 import taperbook.metric.recording.DrivenEnergy;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.Recording;
+import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.result.CrossCheck;
@@ -15,7 +16,6 @@ import taperbook.result.CrossCheck.Compared;
 import taperbook.result.CrossCheck.NotPossible;
 import taperbook.result.CrossCheck.Side;
 import taperbook.result.Numbers;
-import taperbook.result.ReportNumber;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Facts;
@@ -27,7 +27,7 @@ final class CapacityChecks {
 
   private final Recording recording;
   private final Numbers numbers;
-  private final Derived driven;
+  private final Finding<Estimate> driven;
   private final Interval drivenOverCharged;
 
   CapacityChecks(Recording recording, Optional<RangeTest> test, Numbers numbers) {
@@ -66,49 +66,37 @@ final class CapacityChecks {
   }
 
   private CheckOutcome perShare() {
-    ReportNumber ends = numbers.get("energy_per_soc");
-    ReportNumber fitted = numbers.get("energy_per_soc_fitted");
-    if (ends.withheld().isPresent()) {
-      return new NotPossible(ends.reason().get());
-    }
-    if (fitted.withheld().isPresent()) {
-      return new NotPossible(fitted.reason().get());
-    }
-    return new Compared(side(Texts.of("side.by_ends"), ends), side(FITTED, fitted));
+    return compared(
+        side(Texts.of("side.by_ends"), Finding.of(numbers.get("energy_per_soc"))),
+        side(FITTED, Finding.of(numbers.get("energy_per_soc_fitted"))),
+        Interval.exactly(1));
   }
 
   private CheckOutcome againstDrive() {
-    ReportNumber fitted = numbers.get("implied_full_energy_fitted");
-    if (fitted.withheld().isPresent()) {
-      return new NotPossible(fitted.reason().get());
-    }
-    if (driven.withheld().isPresent()) {
-      return new NotPossible(driven.withheld().get());
-    }
-    return new Compared(
-        side(FITTED, fitted),
-        new Side(
-            Texts.of("side.drive_energy_over_share"),
-            driven.estimate().orElseThrow(),
-            driven.rows()),
-        drivenOverCharged);
+    return compared(
+        fitted(), side(Texts.of("side.drive_energy_over_share"), driven), drivenOverCharged);
   }
 
   private CheckOutcome againstStated(Fact stated) {
-    ReportNumber fitted = numbers.get("implied_full_energy_fitted");
-    if (fitted.withheld().isPresent()) {
-      return new NotPossible(fitted.reason().get());
-    }
-    return new Compared(
-        side(FITTED, fitted),
-        new Side(
+    return compared(
+        fitted(),
+        side(
             Texts.of("side.usable_energy", stated.howKnown().words()),
-            stated.amount().orElseThrow(),
-            List.of(stated.row())),
+            Finding.of(stated.amount().orElseThrow(), List.of(stated.row()))),
         drivenOverCharged);
   }
 
-  private static Side side(String label, ReportNumber number) {
-    return new Side(label, number.estimate().orElseThrow(), number.origin().rows());
+  private Finding<Side> fitted() {
+    return side(FITTED, Finding.of(numbers.get("implied_full_energy_fitted")));
+  }
+
+  static Finding<Side> side(String label, Finding<Estimate> estimate) {
+    return estimate.map(e -> new Side(label, e, estimate.rows()));
+  }
+
+  /** Compares two sides, or returns the reason why one is missing. */
+  static CheckOutcome compared(Finding<Side> one, Finding<Side> other, Interval ratio) {
+    Finding<CheckOutcome> both = one.flatMap(a -> other.map(b -> new Compared(a, b, ratio)));
+    return both.value().orElseGet(() -> new NotPossible(both.reason().orElseThrow()));
   }
 }

@@ -7,9 +7,9 @@ import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.bounds.PowerIntegral;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
-import taperbook.metric.session.DistanceMetrics;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
@@ -20,7 +20,6 @@ import taperbook.result.CrossCheck.Compared;
 import taperbook.result.CrossCheck.NotPossible;
 import taperbook.result.CrossCheck.Side;
 import taperbook.result.Numbers;
-import taperbook.result.ReportNumber;
 import taperbook.session.Leg;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
@@ -94,27 +93,15 @@ public final class CrossChecks {
   }
 
   private CheckOutcome shareOutcome(WantedDistance distance) {
-    Optional<Estimate> share = DistanceMetrics.share(distance, range.fullRange());
-    ReportNumber perShare = numbers.get("energy_per_soc");
-    Optional<Estimate> consumption = range.consumption().estimate();
-    if (share.isEmpty()) {
-      return new NotPossible(range.fullRange().withheld().orElseThrow());
-    }
-    if (perShare.estimate().isEmpty()) {
-      return new NotPossible(perShare.reason().orElseThrow());
-    }
-    if (consumption.isEmpty()) {
-      return new NotPossible(range.consumption().withheld().orElseThrow());
-    }
-    List<RowRef> rows = new ArrayList<>(range.fullRange().rows());
-    rows.addAll(perShare.origin().rows());
-    return new Compared(
-        new Side(
-            Texts.of("side.by_driven_share"), share.get().times(perShare.estimate().get()), rows),
-        new Side(
+    return CapacityChecks.compared(
+        CapacityChecks.side(
+            Texts.of("side.by_driven_share"),
+            range
+                .share(distance)
+                .flatMap(share -> Finding.of(numbers.get("energy_per_soc")).map(share::times))),
+        CapacityChecks.side(
             Texts.of("side.by_consumption"),
-            consumption.get().times(distance.kilometres() / 1000),
-            range.consumption().rows()),
+            range.consumption().map(c -> c.times(distance.kilometres() / 1000))),
         drivenOverCharged);
   }
 

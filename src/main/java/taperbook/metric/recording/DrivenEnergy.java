@@ -1,17 +1,12 @@
 package taperbook.metric.recording;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import taperbook.i18n.Message;
-import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
-import taperbook.result.Method;
 import taperbook.session.DisplayRounding;
 import taperbook.session.Facts;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
-import taperbook.session.RowRef;
 
 /**
  * The energy of a full battery, from the range test:
@@ -23,29 +18,18 @@ import taperbook.session.RowRef;
 public final class DrivenEnergy {
   private DrivenEnergy() {}
 
-  public static Derived ofFullBattery(Optional<RangeTest> test, DisplayRounding rounding) {
-    if (test.isEmpty()) {
-      return withheld(RangeFigures.NO_TEST);
-    }
-    Facts<RangeItem> facts = test.get().facts();
-    Optional<Estimate> used = facts.amount(RangeItem.ENERGY_USED);
-    Derived share = RangeFigures.chargeUsed(facts, rounding);
-    if (used.isEmpty()) {
-      return withheld(Message.of("metric.driven_energy.energy_used_in_range_test"));
-    }
-    if (share.withheld().isPresent()) {
-      return withheld(share.withheld().get());
-    }
-    List<RowRef> rows = new ArrayList<>(RangeFigures.rows(facts, RangeItem.ENERGY_USED));
-    rows.addAll(share.rows());
-    return Derived.measured(
-        used.get().over(share.estimate().orElseThrow()).times(100),
-        rows,
-        Basis.ENERGY,
-        Method.DRIVE_SHARE);
+  public static Finding<Estimate> ofFullBattery(
+      Optional<RangeTest> test, DisplayRounding rounding) {
+    return RangeFigures.facts(test).flatMap(facts -> ofFullBattery(facts, rounding));
   }
 
-  private static Derived withheld(Message reason) {
-    return Derived.withheld(reason, Basis.ENERGY, Method.DRIVE_SHARE);
+  private static Finding<Estimate> ofFullBattery(Facts<RangeItem> facts, DisplayRounding rounding) {
+    return Finding.of(
+            facts.amount(RangeItem.ENERGY_USED),
+            Message.of("metric.driven_energy.energy_used_in_range_test"))
+        .from(used -> RangeFigures.rows(facts, RangeItem.ENERGY_USED))
+        .flatMap(
+            used ->
+                RangeFigures.chargeUsed(facts, rounding).map(share -> used.over(share).times(100)));
   }
 }

@@ -11,7 +11,6 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Caveat;
 import taperbook.session.Origin;
-import taperbook.session.RowRef;
 
 /**
  * Collects the numbers of one session, or of a comparison of two, and attaches the caveats that
@@ -60,45 +59,52 @@ public final class MetricCollector {
     return wanted.test(metric);
   }
 
-  public void measured(Metric metric, Estimate estimate, List<RowRef> rows) {
-    measured(metric, estimate, rows, List.of());
+  /** Adds a number with bounds, or the reason why it is withheld. */
+  public void measured(Metric metric, Finding<Estimate> estimate) {
+    measured(metric, estimate, List.of());
   }
 
-  public void measured(Metric metric, Estimate estimate, List<RowRef> rows, List<Caveat> own) {
-    covered(metric, estimate, COVERAGE_OF_BOUNDS, rows, own);
+  /** Adds as {@link #measured(Metric, Finding)}, with additional caveats. */
+  public void measured(Metric metric, Finding<Estimate> estimate, List<Caveat> own) {
+    covered(metric, estimate, COVERAGE_OF_BOUNDS, own);
   }
 
   /** Adds a number whose interval has the given coverage. */
-  public void covered(Metric metric, Estimate estimate, double coverage, List<RowRef> rows) {
-    covered(metric, estimate, coverage, rows, List.of());
+  public void covered(Metric metric, Finding<Estimate> estimate, double coverage) {
+    covered(metric, estimate, coverage, List.of());
   }
 
-  /** Adds as {@link #covered(Metric, Estimate, double, List)}, with additional caveats. */
+  /** Adds as {@link #covered(Metric, Finding, double)}, with additional caveats. */
   public void covered(
-      Metric metric, Estimate estimate, double coverage, List<RowRef> rows, List<Caveat> own) {
-    add(metric, new Outcome.Measured(estimate, coverage), rows, own);
+      Metric metric, Finding<Estimate> estimate, double coverage, List<Caveat> own) {
+    add(metric, estimate.map(e -> new Outcome.Measured(e, coverage)), own);
   }
 
   public void withheld(Metric metric, Message reason) {
-    add(metric, new Outcome.Withheld(reason), List.of());
+    add(metric, Finding.missing(reason));
   }
 
   /** Adds a number measured from the courses, or the reason why it is withheld. */
-  public void add(Metric metric, Outcome outcome, List<RowRef> rows) {
-    add(metric, outcome, rows, List.of());
+  public void add(Metric metric, Finding<? extends Outcome> outcome) {
+    add(metric, outcome, List.of());
   }
 
-  /** Adds as {@link #add(Metric, Outcome, List)}, with additional caveats. */
-  public void add(Metric metric, Outcome outcome, List<RowRef> rows, List<Caveat> own) {
+  /** Adds as {@link #add(Metric, Finding)}, with additional caveats. */
+  public void add(Metric metric, Finding<? extends Outcome> found, List<Caveat> own) {
     if (!wants(metric)) {
       return;
     }
+    Outcome outcome =
+        found
+            .value()
+            .<Outcome>map(o -> o)
+            .orElseGet(() -> new Outcome.Withheld(found.reason().orElseThrow()));
     boolean measured = outcome.reasonIfWithheld().isEmpty();
     List<Caveat> all = new ArrayList<>(measured ? own : List.of());
     if (measured) {
       caveats.stream().filter(metric::isConcernedBy).forEach(all::add);
     }
-    Origin origin = new Origin(session, against, measured ? rows : List.of());
+    Origin origin = new Origin(session, against, measured ? found.rows() : List.of());
     numbers.add(new ReportNumber(metric, outcome, origin, all));
   }
 

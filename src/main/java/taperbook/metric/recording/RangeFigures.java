@@ -1,17 +1,22 @@
 package taperbook.metric.recording;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import taperbook.i18n.Message;
 import taperbook.metric.fit.SampleMean;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
+import taperbook.quantity.Unit;
+import taperbook.quantity.WantedDistance;
 import taperbook.result.Method;
+import taperbook.result.Metric;
 import taperbook.session.DisplayRounding;
 import taperbook.session.DriveEnds;
 import taperbook.session.Facts;
+import taperbook.session.Input;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
@@ -32,18 +37,27 @@ import taperbook.session.RowRef;
  * @param fullRange driven range of a full battery, km
  * @param consumption energy used for the distance, Wh/km
  * @param ratedRange range stated by the manufacturer, km
+ * @param rangeMethod how the driven range was determined
+ * @param consumptionMethod how the consumption was determined
+ * @param consumptionBasis basis of the consumption
  * @param chosenBasis {@link Basis#DRIVEN} or {@link Basis#RATED}: the basis of the report
  */
 public record RangeFigures(
-    Derived distance,
-    Derived fullRange,
-    Derived consumption,
-    Derived ratedRange,
+    Finding<Estimate> distance,
+    Finding<Estimate> fullRange,
+    Finding<Estimate> consumption,
+    Finding<Estimate> ratedRange,
+    Method rangeMethod,
+    Method consumptionMethod,
+    Basis consumptionBasis,
     Basis chosenBasis) {
   private static final double WATT_HOURS_PER_KILOWATT_HOUR = 1000;
 
   public static final Message NO_TEST =
       Message.of("metric.range_figures.report_names_no_range_test");
+
+  private static final Message NO_DISTANCE =
+      Message.of("metric.common.distance_driven_is_not_known");
 
   /**
    * Computes the figures of a drive.
@@ -54,22 +68,24 @@ public record RangeFigures(
    */
   public static RangeFigures of(
       Optional<RangeTest> test, DisplayRounding rounding, Basis chosenBasis) {
-    if (test.isEmpty()) {
-      return new RangeFigures(
-          Derived.withheld(NO_TEST, Basis.DRIVEN, Method.DRIVEN_RANGE),
-          Derived.withheld(NO_TEST, Basis.DRIVEN, Method.DRIVEN_RANGE),
-          Derived.withheld(NO_TEST, Basis.ENERGY, Method.CONSUMPTION),
-          Derived.withheld(NO_TEST, Basis.RATED, Method.TIME_TO_ADD_RATED),
-          chosenBasis);
-    }
-    Facts<RangeItem> facts = test.get().facts();
-    Derived distance = distance(facts);
+    Finding<Facts<RangeItem>> facts = facts(test);
+    Finding<Estimate> distance = facts.flatMap(RangeFigures::distance);
+    Finding<Estimate> used = facts.flatMap(f -> chargeUsed(f, rounding));
+    boolean isDisplayed = test.filter(t -> isDisplayed(t.facts(), distance.value())).isPresent();
     return new RangeFigures(
         distance,
-        fullRange(chargeUsed(facts, rounding), distance),
-        consumption(facts, distance),
-        ratedRange(facts),
+        distance.flatMap(d -> used.map(u -> d.over(u).times(100))),
+        facts.flatMap(f -> isDisplayed ? displayed(f) : consumption(f, distance)),
+        facts.flatMap(RangeFigures::ratedRange),
+        Method.DRIVEN_RANGE,
+        isDisplayed ? Method.CONSUMPTION_DISPLAYED : Method.CONSUMPTION,
+        isDisplayed ? Basis.DISPLAYED : Basis.ENERGY,
         chosenBasis);
+  }
+
+  /** Returns what was recorded of a drive. */
+  public static Finding<Facts<RangeItem>> facts(Optional<RangeTest> test) {
+    return Finding.of(test.map(RangeTest::facts), NO_TEST);
   }
 
   /**
@@ -81,149 +97,137 @@ public record RangeFigures(
   public static RangeFigures of(
       List<RangeTest> drives, DisplayRounding rounding, Basis chosenBasis) {
     RangeFigures first = of(drives.stream().findFirst(), rounding, chosenBasis);
-    if (drives.size() < 2) {
-      return first;
-    }
-    List<RangeFigures> each =
-        drives.stream().map(t -> of(Optional.of(t), rounding, chosenBasis)).toList();
+    List<RangeFigures> ranges = each(drives, rounding, chosenBasis, RangeFigures::fullRange);
+    List<RangeFigures> uses = each(drives, rounding, chosenBasis, RangeFigures::consumption);
+    RangeFigures range = ranges.isEmpty() ? first : ranges.get(0);
+    RangeFigures use = uses.isEmpty() ? first : uses.get(0);
     return new RangeFigures(
         first.distance,
-        mean(each.stream().map(RangeFigures::fullRange).toList()),
-        mean(each.stream().map(RangeFigures::consumption).toList()),
+        mean(ranges, range, RangeFigures::fullRange),
+        mean(uses, use, RangeFigures::consumption),
         first.ratedRange,
+        ranges.size() > 1 ? Method.DRIVES_MEAN : range.rangeMethod,
+        uses.size() > 1 ? Method.DRIVES_MEAN : use.consumptionMethod,
+        use.consumptionBasis,
         chosenBasis);
   }
 
+  /** Returns the figures of each drive that has one of them. */
+  private static List<RangeFigures> each(
+      List<RangeTest> drives,
+      DisplayRounding rounding,
+      Basis chosenBasis,
+      Function<RangeFigures, Finding<Estimate>> figure) {
+    return drives.stream()
+        .map(drive -> of(Optional.of(drive), rounding, chosenBasis))
+        .filter(figures -> figure.apply(figures).value().isPresent())
+        .toList();
+  }
+
   /** Returns the mean of a figure over the drives that have it; its bounds include their spread. */
-  private static Derived mean(List<Derived> each) {
-    List<Derived> known = each.stream().filter(d -> d.estimate().isPresent()).toList();
+  private static Finding<Estimate> mean(
+      List<RangeFigures> known,
+      RangeFigures first,
+      Function<RangeFigures, Finding<Estimate>> figure) {
     if (known.size() < 2) {
-      return known.stream().findFirst().orElse(each.get(0));
+      return figure.apply(first);
     }
-    List<Estimate> estimates = known.stream().flatMap(d -> d.estimate().stream()).toList();
+    List<Estimate> estimates =
+        known.stream().map(f -> figure.apply(f).value().orElseThrow()).toList();
     SampleMean mean = SampleMean.of(estimates.stream().map(Estimate::value).toList());
     if (mean.half95() >= mean.value()) {
-      return Derived.withheld(
-          Message.of("metric.range_figures.drives_differ_by_so_much"),
-          known.get(0).basis(),
-          Method.DRIVES_MEAN);
+      return Finding.missing(Message.of("metric.range_figures.drives_differ_by_so_much"));
     }
     Interval sum = estimates.stream().map(Estimate::bounds).reduce(Interval::plus).orElseThrow();
     Interval bounds =
         sum.times(1.0 / known.size()).hull(Interval.around(mean.value(), mean.half95()));
-    return Derived.measured(
+    return Finding.of(
         new Estimate(mean.value(), bounds),
-        known.stream().flatMap(d -> d.rows().stream()).toList(),
-        known.get(0).basis(),
-        Method.DRIVES_MEAN);
+        known.stream().flatMap(f -> figure.apply(f).rows().stream()).toList());
+  }
+
+  /** Returns the definition of the consumption as a number. */
+  public Metric consumptionMetric() {
+    return Metric.of(
+        "consumption",
+        Unit.WATT_HOUR_PER_KILOMETRE,
+        consumptionMethod,
+        consumptionBasis,
+        Input.DRIVE);
+  }
+
+  /** Returns the definition of the driven range as a number. */
+  public Metric rangeMetric() {
+    return Metric.of("driven_range_full", Unit.KILOMETRE, rangeMethod, Basis.DRIVEN, Input.DRIVE);
   }
 
   /** Returns the range on the report's basis, km. */
-  public Derived chosenRange() {
+  public Finding<Estimate> chosenRange() {
     return chosenBasis == Basis.RATED ? ratedRange : fullRange;
   }
 
-  private static Derived distance(Facts<RangeItem> facts) {
-    Optional<Estimate> read = facts.amount(RangeItem.DISTANCE);
-    if (read.isEmpty()) {
-      return Derived.withheld(
-          Message.of("metric.common.distance_driven_is_not_known"),
-          Basis.DRIVEN,
-          Method.DRIVEN_RANGE);
-    }
-    Estimate corrected =
-        facts.amount(RangeItem.ODOMETER_CORRECTION).map(read.get()::times).orElse(read.get());
-    return Derived.measured(
-        corrected,
-        rows(facts, RangeItem.DISTANCE, RangeItem.ODOMETER_CORRECTION),
-        Basis.DRIVEN,
-        Method.DRIVEN_RANGE);
+  /** Returns the share of the driven range that a distance takes, %. */
+  public Finding<Estimate> share(WantedDistance distance) {
+    return share(distance, fullRange);
   }
 
-  private static Derived fullRange(Derived used, Derived distance) {
-    if (distance.estimate().isEmpty()) {
-      return distance;
-    }
-    if (used.estimate().isEmpty()) {
-      return used;
-    }
-    List<RowRef> rows = new ArrayList<>(distance.rows());
-    rows.addAll(used.rows());
-    return Derived.measured(
-        distance.estimate().get().over(used.estimate().get()).times(100),
-        rows,
-        Basis.DRIVEN,
-        Method.DRIVEN_RANGE);
+  /** Returns the share of a range that a distance takes, %. */
+  public static Finding<Estimate> share(WantedDistance distance, Finding<Estimate> range) {
+    return range.map(full -> Estimate.exactly(distance.kilometres() * 100).over(full));
+  }
+
+  private static Finding<Estimate> distance(Facts<RangeItem> facts) {
+    Optional<Estimate> corrected =
+        facts
+            .amount(RangeItem.DISTANCE)
+            .map(d -> facts.amount(RangeItem.ODOMETER_CORRECTION).map(d::times).orElse(d));
+    return Finding.of(corrected, NO_DISTANCE)
+        .from(d -> rows(facts, RangeItem.DISTANCE, RangeItem.ODOMETER_CORRECTION));
   }
 
   /** Returns the state of charge that the drive used, certainly above zero, %. */
-  static Derived chargeUsed(Facts<RangeItem> facts, DisplayRounding rounding) {
-    Optional<Estimate> used = DriveEnds.of(facts, rounding).map(DriveEnds::used);
-    if (used.isEmpty()) {
-      return Derived.withheld(
-          Message.of("metric.common.state_of_charge_at_start"), Basis.DRIVEN, Method.DRIVEN_RANGE);
-    }
-    return used.get().bounds().low() > 0
-        ? Derived.measured(
-            used.get(),
-            rows(facts, RangeItem.START_SOC, RangeItem.END_SOC),
-            Basis.DRIVEN,
-            Method.DRIVEN_RANGE)
-        : Derived.withheld(
-            Message.of("metric.range_figures.drive_used_less_charge_than"),
-            Basis.DRIVEN,
-            Method.DRIVEN_RANGE);
+  static Finding<Estimate> chargeUsed(Facts<RangeItem> facts, DisplayRounding rounding) {
+    return Finding.of(
+            DriveEnds.of(facts, rounding).map(DriveEnds::used),
+            Message.of("metric.common.state_of_charge_at_start"))
+        .filter(
+            used -> used.bounds().low() > 0,
+            Message.of("metric.range_figures.drive_used_less_charge_than"))
+        .from(used -> rows(facts, RangeItem.START_SOC, RangeItem.END_SOC));
   }
 
-  private static Derived consumption(Facts<RangeItem> facts, Derived distance) {
-    Optional<Estimate> used = facts.amount(RangeItem.ENERGY_USED);
-    Optional<Estimate> displayed = facts.amount(RangeItem.CONSUMPTION_DISPLAYED);
-    boolean divisible =
-        distance.estimate().filter(d -> d.bounds().low() > 0).isPresent() && used.isPresent();
-    if (divisible) {
-      List<RowRef> rows = new ArrayList<>(distance.rows());
-      rows.addAll(rows(facts, RangeItem.ENERGY_USED));
-      Estimate wattHours = used.get().times(WATT_HOURS_PER_KILOWATT_HOUR);
-      return Derived.measured(
-          wattHours.over(distance.estimate().get()), rows, Basis.ENERGY, Method.CONSUMPTION);
-    }
-    if (displayed.isPresent()) {
-      return Derived.measured(
-          displayed.get(),
-          rows(facts, RangeItem.CONSUMPTION_DISPLAYED),
-          Basis.DISPLAYED,
-          Method.CONSUMPTION_DISPLAYED);
-    }
-    Message reason =
-        used.isEmpty()
-            ? Message.of("metric.range_figures.neither_energy_used_nor_displayed")
-            : Message.of("metric.common.distance_driven_is_not_known");
-    return Derived.withheld(reason, Basis.ENERGY, Method.CONSUMPTION);
+  /** Returns true if the consumption has to be that of the car's display. */
+  private static boolean isDisplayed(Facts<RangeItem> facts, Optional<Estimate> distance) {
+    boolean isDivisible =
+        distance.filter(d -> d.bounds().low() > 0).isPresent()
+            && facts.amount(RangeItem.ENERGY_USED).isPresent();
+    return !isDivisible && facts.amount(RangeItem.CONSUMPTION_DISPLAYED).isPresent();
   }
 
-  private static Derived ratedRange(Facts<RangeItem> facts) {
-    return facts
-        .amount(RangeItem.RATED_RANGE)
-        .map(
-            e ->
-                Derived.measured(
-                    // A stated range is exact, not a reading rounded to its last digit.
-                    Estimate.exactly(e.value()),
-                    rows(facts, RangeItem.RATED_RANGE),
-                    Basis.RATED,
-                    Method.TIME_TO_ADD_RATED))
-        .orElse(
-            Derived.withheld(
-                Message.of("metric.range_figures.no_rated_range_is_stated"),
-                Basis.RATED,
-                Method.TIME_TO_ADD_RATED));
+  private static Finding<Estimate> displayed(Facts<RangeItem> facts) {
+    return Finding.of(
+        facts.amount(RangeItem.CONSUMPTION_DISPLAYED).orElseThrow(),
+        rows(facts, RangeItem.CONSUMPTION_DISPLAYED));
+  }
+
+  private static Finding<Estimate> consumption(Facts<RangeItem> facts, Finding<Estimate> distance) {
+    return Finding.of(
+            facts.amount(RangeItem.ENERGY_USED),
+            Message.of("metric.range_figures.neither_energy_used_nor_displayed"))
+        .from(used -> rows(facts, RangeItem.ENERGY_USED))
+        .map(used -> used.times(WATT_HOURS_PER_KILOWATT_HOUR))
+        .flatMap(used -> distance.filter(d -> d.bounds().low() > 0, NO_DISTANCE).map(used::over));
+  }
+
+  private static Finding<Estimate> ratedRange(Facts<RangeItem> facts) {
+    // A stated range is exact, not a reading rounded to its last digit.
+    return Finding.of(
+            facts.amount(RangeItem.RATED_RANGE).map(e -> Estimate.exactly(e.value())),
+            Message.of("metric.range_figures.no_rated_range_is_stated"))
+        .from(range -> rows(facts, RangeItem.RATED_RANGE));
   }
 
   public static List<RowRef> rows(Facts<RangeItem> facts, RangeItem... items) {
-    List<RowRef> rows = new ArrayList<>();
-    for (RangeItem item : items) {
-      rows.addAll(facts.rows(item));
-    }
-    return rows;
+    return Stream.of(items).flatMap(item -> facts.rows(item).stream()).toList();
   }
 }

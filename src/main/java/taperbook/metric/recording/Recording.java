@@ -1,6 +1,5 @@
 package taperbook.metric.recording;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -50,8 +49,8 @@ public record Recording(
     Courses courses,
     NumberFormatter formatter) {
 
-  public static final Message NO_SOC = Message.of("metric.recording.no_state_of_charge_was");
-  public static final Message SOC_NOT_READ_THEN =
+  private static final Message NO_SOC = Message.of("metric.recording.no_state_of_charge_was");
+  private static final Message SOC_NOT_READ_THEN =
       Message.of("metric.recording.state_of_charge_was_not");
   public static final Message NO_POWER = Message.of("metric.recording.no_power_was_recorded");
   public static final Message NO_ENERGY =
@@ -94,22 +93,26 @@ public record Recording(
         formatter);
   }
 
-  /**
-   * Returns the energy channel that covers a stretch of time, preferring the counter to integrated
-   * power.
-   */
-  public Optional<EnergyOverTime> energyOver(double from, double to) {
-    if (counter.filter(c -> c.covers(from, to)).isPresent()) {
-      return counter.map(c -> c);
-    }
-    return integral.filter(p -> p.covers(from, to)).map(p -> p);
+  /** Returns the state of charge, if it was recorded. */
+  public Finding<Trace> charge() {
+    return Finding.of(soc, NO_SOC);
+  }
+
+  /** Returns the power, if it was recorded. */
+  public Finding<Trace> powers() {
+    return Finding.of(power, NO_POWER);
   }
 
   /**
    * Returns the energy channel of the whole session, preferring the counter to integrated power.
    */
-  public Optional<EnergyOverTime> energy() {
-    return counter.<EnergyOverTime>map(c -> c).or(() -> integral.map(p -> p));
+  public Finding<EnergyOverTime> energy() {
+    return Finding.of(counter.<EnergyOverTime>map(c -> c).or(() -> integral), NO_ENERGY);
+  }
+
+  /** Returns the state of charge if it rises over enough rows to measure the time between them. */
+  public Finding<Trace> rising() {
+    return charge().filter(q -> rises(), NO_GAIN).filter(q -> !hasFewRows(), FEW_ROWS);
   }
 
   /**
@@ -129,34 +132,27 @@ public record Recording(
     return courses.rowCount() < FEWEST_ROWS;
   }
 
-  /**
-   * Returns the rows between which the display first showed a charge; empty if it did not, or if
-   * there are too few rows.
-   */
-  public Optional<List<RowRef>> rowsAround(double percent) {
-    return rises() && !hasFewRows()
-        ? soc.flatMap(q -> Crossing.first(q, percent)).map(Crossing::rows)
-        : Optional.empty();
+  /** Returns the rows between which the display first showed a charge. */
+  public Finding<Trace> reached(double percent) {
+    return charge()
+        .flatMap(
+            q ->
+                Finding.of(Crossing.first(q, percent), whyNotReached(q, percent))
+                    .from(Crossing::rows))
+        .flatMap(c -> rising());
   }
 
-  /** Returns the rows around two charges; empty if the display did not show both. */
-  public Optional<List<RowRef>> rowsBetween(double fromPercent, double toPercent) {
-    Optional<List<RowRef>> from = rowsAround(fromPercent);
-    Optional<List<RowRef>> to = rowsAround(toPercent);
-    if (from.isEmpty() || to.isEmpty()) {
-      return Optional.empty();
-    }
-    List<RowRef> rows = new ArrayList<>(from.get());
-    rows.addAll(to.get());
-    return Optional.of(rows);
+  /** Returns the rows around two charges. */
+  public Finding<Trace> between(double fromPercent, double toPercent) {
+    return reached(fromPercent).and(reached(toPercent));
   }
 
   /** Returns when the display first showed each of its steps, on the mean of the courses. */
-  public Optional<ChargeTimes> clock() {
-    if (!rises() || hasFewRows()) {
-      return Optional.empty();
-    }
-    Trace readings = soc.orElseThrow();
+  public Finding<ChargeTimes> clock() {
+    return rising().flatMap(q -> Finding.of(clock(q), FEW_ROWS));
+  }
+
+  private Optional<ChargeTimes> clock(Trace readings) {
     double step = Math.max(2 * readings.halfStep(), CLOCK_STEP);
     double first = readings.firstValue();
     int marks = (int) Math.floor((readings.lastValue() - first) / step + 1e-9);
@@ -171,17 +167,6 @@ public record Recording(
       }
     }
     return ChargeTimes.of(percents, seconds);
-  }
-
-  /** Explains why {@link #rowsAround} is empty. */
-  public Message whyNotReached(double percent) {
-    if (soc.isEmpty()) {
-      return NO_SOC;
-    }
-    if (Crossing.first(soc.get(), percent).isEmpty()) {
-      return whyNotReached(soc.get(), percent);
-    }
-    return rises() ? FEW_ROWS : NO_GAIN;
   }
 
   /** Returns true if the display showed more at the end than at the start. */
@@ -201,11 +186,13 @@ public record Recording(
 
   /** Returns the rows that the energy of a stretch of time is computed from. */
   public List<RowRef> energyRows(double from, double to) {
-    List<RowRef> rows = new ArrayList<>();
-    energyOver(from, to)
-        .or(this::energy)
-        .ifPresent(e -> rows.addAll(e.rows(e.clamp(from), e.clamp(Math.max(from, to)))));
-    return rows;
+    return counter
+        .<EnergyOverTime>map(c -> c)
+        .filter(c -> c.covers(from, to))
+        .or(() -> integral.filter(p -> p.covers(from, to)))
+        .or(() -> energy().value())
+        .map(e -> e.rows(e.clamp(from), e.clamp(Math.max(from, to))))
+        .orElse(List.of());
   }
 
   /**
@@ -248,25 +235,17 @@ public record Recording(
     return courses.estimate(firstShown(percent)).map(Estimate::value).orElse(0.0);
   }
 
-  /** Returns true if the state of charge was read before and after a time. */
-  public boolean chargeReadAround(Interval times) {
-    return soc.filter(q -> q.firstSecond() <= times.high() && times.low() <= q.lastSecond())
-        .isPresent();
+  /** Returns the state of charge if it was read before and after a time. */
+  public Finding<Trace> chargeAround(Interval times) {
+    return charge()
+        .filter(
+            q -> q.firstSecond() <= times.high() && times.low() <= q.lastSecond(),
+            SOC_NOT_READ_THEN);
   }
 
-  /** Explains why {@link #energyOver} is empty for a stretch. */
-  public Message whyNoEnergy() {
-    return counter.isEmpty() && integral.isEmpty()
-        ? NO_ENERGY
-        : Message.of("metric.recording.neither_energy_nor_power_was_read");
-  }
-
-  /** Explains why the session has no clock over its state of charge. */
-  public Message whyNoClock() {
-    if (soc.isEmpty()) {
-      return NO_SOC;
-    }
-    return rises() ? FEW_ROWS : NO_GAIN;
+  /** Returns the power if it was read within a stretch of time. */
+  public Finding<Trace> powersWithin(double from, double to, Message otherwise) {
+    return powers().filter(p -> p.firstSecond() <= to && from <= p.lastSecond(), otherwise);
   }
 
   /** Explains why a state of charge was not reached within the readings. */

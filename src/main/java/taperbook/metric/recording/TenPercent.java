@@ -58,7 +58,7 @@ public final class TenPercent {
       double here = Math.abs(from + WIDTH / 2 - percent);
       nearest = here < Math.abs(nearest + WIDTH / 2 - percent) ? from : nearest;
     }
-    return recording.rowsBetween(nearest, nearest + WIDTH).orElse(List.of());
+    return recording.between(nearest, nearest + WIDTH).rows();
   }
 
   /** Returns the distance per minute, km/min, over the middle of each stretch, %. */

@@ -1,6 +1,5 @@
 package taperbook.metric.road;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -8,6 +7,7 @@ import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyCounter;
 import taperbook.metric.bounds.EnergyOverTime;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -22,7 +22,6 @@ import taperbook.session.Caveat;
 import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /** Computes the cost of the session in total, per kWh and per distance. */
@@ -65,13 +64,8 @@ final class CostMetrics {
             Texts.of("number.cost_per_distance", way.words()),
             Basis.DRIVEN,
             Input.ROAD);
-    Optional<Message> none = prices.whyNone().or(this::whyNoEnergy);
-    if (none.isPresent()) {
-      List.of(session, perEnergy, perWay).forEach(metric -> collector.withheld(metric, none.get()));
-      return;
-    }
-    Estimate cost = cost();
-    collector.measured(session, cost, rows(), caveats());
+    Finding<Estimate> cost = prices.whyNone().map(Finding::<Estimate>missing).orElseGet(this::cost);
+    collector.measured(session, cost, caveats());
     perEnergy(perEnergy, cost);
     perWay(perWay, cost, way);
   }
@@ -82,12 +76,6 @@ final class CostMetrics {
     String priced = currency.isEmpty() ? label : Texts.of("label.in_currency", label, currency);
     String full = isAtLeast() ? Texts.of("label.at_least", priced) : priced;
     return new Metric(id, full, Unit.CURRENCY, Method.COST, basis, inputs, Set.of(Role.COST));
-  }
-
-  private Optional<Message> whyNoEnergy() {
-    return prices.areByEnergy() && energy().isEmpty()
-        ? Optional.of(Recording.NO_ENERGY)
-        : Optional.empty();
   }
 
   /** Returns true if the energy was counted after the losses that a station also bills. */
@@ -105,47 +93,42 @@ final class CostMetrics {
             .isPresent();
   }
 
-  private Optional<EnergyOverTime> station() {
-    return recording
-        .session()
-        .trace(Channel.STATION_ENERGY)
-        .filter(t -> t.size() > 1)
-        .map(EnergyCounter::new);
+  private Optional<Trace> station() {
+    return recording.session().trace(Channel.STATION_ENERGY).filter(t -> t.size() > 1);
   }
 
-  private Optional<EnergyOverTime> energy() {
-    return station().or(recording::energy);
-  }
-
-  private Estimate energyOver(EnergyOverTime energy) {
-    // A station's meter may show any value at plugging in; the car's counter starts at zero.
-    double from = station().isPresent() ? stationTrace().firstSecond() : energy.span().low();
-    return energy.between(from, energy.span().high());
-  }
-
-  private Trace stationTrace() {
-    return recording.session().trace(Channel.STATION_ENERGY).orElseThrow();
-  }
-
-  private Estimate cost() {
-    Estimate energy =
-        prices.areByEnergy() ? energyOver(energy().orElseThrow()) : Estimate.exactly(0);
-    Estimate minutes =
-        collector.numbers().estimate("session_time").orElseThrow().times(1.0 / SECONDS_PER_MINUTE);
-    return energy
-        .times(prices.perKilowattHour())
-        .minus(minutes.times(-prices.perMinute()))
-        .minus(Estimate.exactly(-prices.fee()));
-  }
-
-  private List<RowRef> rows() {
-    List<RowRef> rows = new ArrayList<>(prices.rows());
-    rows.addAll(collector.numbers().get("session_time").origin().rows());
-    if (prices.areByEnergy()) {
-      EnergyOverTime energy = energy().orElseThrow();
-      rows.addAll(energy.rows(energy.span().low(), energy.span().high()));
+  /** Returns the energy that is billed, kWh; zero if the price does not depend on it. */
+  private Finding<Estimate> energy() {
+    if (!prices.areByEnergy()) {
+      return Finding.of(Estimate.exactly(0), List.of());
     }
-    return rows;
+    Finding<EnergyOverTime> energy =
+        station()
+            .<EnergyOverTime>map(EnergyCounter::new)
+            .map(e -> Finding.of(e, List.of()))
+            .orElseGet(recording::energy);
+    return energy
+        .from(e -> e.rows(e.span().low(), e.span().high()))
+        // A station's meter may show any value at plugging in; the car's counter starts at zero.
+        .map(
+            e ->
+                e.between(
+                    station().map(Trace::firstSecond).orElse(e.span().low()), e.span().high()));
+  }
+
+  private Finding<Estimate> cost() {
+    Finding<Estimate> time = Finding.of(collector.numbers().get("session_time"));
+    return energy()
+        .from(e -> prices.rows())
+        .flatMap(
+            energy ->
+                time.map(
+                    seconds ->
+                        energy
+                            .times(prices.perKilowattHour())
+                            .minus(
+                                seconds.times(1.0 / SECONDS_PER_MINUTE).times(-prices.perMinute()))
+                            .minus(Estimate.exactly(-prices.fee()))));
   }
 
   private List<Caveat> caveats() {
@@ -157,42 +140,47 @@ final class CostMetrics {
         : List.of();
   }
 
-  private void perEnergy(Metric metric, Estimate cost) {
-    Optional<Estimate> added =
-        collector.numbers().estimate("energy_added").filter(e -> e.bounds().low() > 0);
-    if (added.isEmpty()) {
-      collector.withheld(metric, Recording.NO_ENERGY);
-      return;
-    }
-    if (prices.areByEnergy() && station().isEmpty()) {
-      // Otherwise it would repeat the station's own price, without the losses.
-      collector.withheld(metric, Message.of("metric.cost_metrics.what_station_delivered_was_not"));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(rows());
-    rows.addAll(collector.numbers().get("energy_added").origin().rows());
-    collector.measured(metric, cost.over(added.get()), rows, caveats());
+  private void perEnergy(Metric metric, Finding<Estimate> cost) {
+    Finding<Estimate> added =
+        Finding.of(
+                collector
+                    .numbers()
+                    .find("energy_added")
+                    .filter(n -> n.estimate().filter(e -> e.bounds().low() > 0).isPresent()),
+                Recording.NO_ENERGY)
+            .flatMap(Finding::of);
+    // Otherwise it would repeat the station's own price, without the losses.
+    boolean repeats = prices.areByEnergy() && station().isEmpty();
+    collector.measured(
+        metric,
+        cost.flatMap(
+            c ->
+                added
+                    .filter(
+                        e -> !repeats,
+                        Message.of("metric.cost_metrics.what_station_delivered_was_not"))
+                    .map(c::over)),
+        caveats());
   }
 
-  private void perWay(Metric metric, Estimate cost, WantedDistance way) {
-    Optional<Estimate> full = range.fullRange().estimate();
-    if (full.isEmpty() || recording.soc().isEmpty()) {
-      collector.withheld(
-          metric, full.isEmpty() ? range.fullRange().withheld().orElseThrow() : Recording.NO_SOC);
-      return;
-    }
-    Trace soc = recording.soc().get();
-    Estimate gain =
-        Estimate.around(soc.lastValue(), soc.halfStep())
-            .minus(Estimate.around(soc.firstValue(), soc.halfStep()));
-    if (gain.bounds().low() <= 0) {
-      collector.withheld(metric, Message.of("metric.common.state_of_charge_gained_is"));
-      return;
-    }
-    Estimate added = full.get().times(gain).times(0.01);
-    List<RowRef> rows = new ArrayList<>(rows());
-    rows.addAll(List.of(soc.row(0), soc.row(soc.size() - 1)));
-    rows.addAll(range.fullRange().rows());
-    collector.measured(metric, cost.times(way.kilometres()).over(added), rows, caveats());
+  private void perWay(Metric metric, Finding<Estimate> cost, WantedDistance way) {
+    Finding<Estimate> gain =
+        recording
+            .charge()
+            .from(soc -> List.of(soc.row(0), soc.row(soc.size() - 1)))
+            .map(
+                soc ->
+                    Estimate.around(soc.lastValue(), soc.halfStep())
+                        .minus(Estimate.around(soc.firstValue(), soc.halfStep())))
+            .filter(g -> g.bounds().low() > 0, Recording.NO_GAIN);
+    collector.measured(
+        metric,
+        cost.flatMap(
+            c ->
+                range
+                    .fullRange()
+                    .flatMap(full -> gain.map(g -> full.times(g).times(0.01)))
+                    .map(added -> c.times(way.kilometres()).over(added))),
+        caveats());
   }
 }

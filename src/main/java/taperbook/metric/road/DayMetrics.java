@@ -1,11 +1,9 @@
 package taperbook.metric.road;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -22,8 +20,6 @@ import taperbook.result.Method;
 import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
-import taperbook.session.Trace;
 
 /** Computes a day's drive of one length for every car, and its sensitivity to the assumptions. */
 public final class DayMetrics {
@@ -49,75 +45,57 @@ public final class DayMetrics {
   /** Adds the numbers of a car's day. */
   public static void measure(
       Trip day, Recording recording, RangeFigures range, MetricCollector collector) {
-    Optional<Estimate> full = range.fullRange().estimate();
-    Optional<ChargeTimes> clock = recording.clock();
-    if (full.isEmpty() || clock.isEmpty()) {
-      withhold(
-          collector,
-          full.isEmpty() ? range.fullRange().withheld().orElseThrow() : recording.whyNoClock());
-      return;
-    }
-    TripTask task = TripTask.of(day, full.get().value() / 100);
-    Optional<TripPlan> best = new TripSearch(clock.get(), task).best();
-    if (best.isEmpty()) {
-      withhold(collector, TripMetrics.noPlan(day, recording));
-      return;
-    }
-    Trace soc = recording.soc().orElseThrow();
-    List<RowRef> rows = new ArrayList<>(range.fullRange().rows());
-    rows.addAll(soc.rows(0, soc.size() - 1));
-    TripTimes times = new TripTimes(task, best.get());
-    double fixed =
-        3600 * day.distance().kilometres() / day.kilometresPerHour().orElseThrow()
-            + best.get().stops().size() * day.secondsPerStop();
-    collector.add(TIME, recording.measure(d -> times.charging(d) + fixed), rows);
-    collector.measured(STOPS, Estimate.exactly(best.get().stops().size()), rows);
+    Finding<Day> found = range.fullRange().flatMap(full -> day(day, recording, full));
+    collector.add(
+        TIME,
+        found.map(
+            f -> {
+              TripTimes times = new TripTimes(f.task(), f.best());
+              double fixed =
+                  3600 * day.distance().kilometres() / day.kilometresPerHour().orElseThrow()
+                      + f.best().stops().size() * day.secondsPerStop();
+              return recording.measure(d -> times.charging(d) + fixed);
+            }));
+    collector.measured(STOPS, found.map(f -> Estimate.exactly(f.best().stops().size())));
     double stop = day.secondsPerStop();
-    double range100 = task.kilometresPerPercent();
-    moved(
-        collector,
-        MORE_CONSUMPTION,
-        best.get(),
-        clock.get(),
-        task(task, stop, range100 / 1.1),
-        rows);
-    moved(collector, SHORT_STOPS, best.get(), clock.get(), task(task, 180, range100), rows);
-    moved(collector, LONG_STOPS, best.get(), clock.get(), task(task, 600, range100), rows);
+    collector.measured(MORE_CONSUMPTION, found.flatMap(f -> f.moved(stop, 1.1)));
+    collector.measured(SHORT_STOPS, found.flatMap(f -> f.moved(180, 1)));
+    collector.measured(LONG_STOPS, found.flatMap(f -> f.moved(600, 1)));
   }
 
-  private static TripTask task(TripTask task, double secondsPerStop, double kilometresPerPercent) {
-    return new TripTask(
-        task.distanceKilometres(),
-        task.spacingKilometres(),
-        task.stations(),
-        secondsPerStop,
-        task.startPercent(),
-        task.reservePercent(),
-        kilometresPerPercent);
+  private static Finding<Day> day(Trip day, Recording recording, Estimate full) {
+    TripTask task = TripTask.of(day, full.value() / 100);
+    return recording
+        .clock()
+        .flatMap(
+            clock ->
+                Finding.of(
+                    new TripSearch(clock, task).best().map(best -> new Day(clock, task, best)),
+                    TripMetrics.noPlan(day, recording)))
+        .from(f -> recording.charge().from(q -> q.rows(0, q.size() - 1)).rows());
   }
 
-  /**
-   * Adds how much longer the best plan takes if one assumption changes, on the mean of the courses.
-   */
-  private static void moved(
-      MetricCollector collector,
-      Metric metric,
-      TripPlan best,
-      ChargeTimes clock,
-      TripTask other,
-      List<RowRef> rows) {
-    new TripSearch(clock, other)
-        .best()
-        .ifPresentOrElse(
-            plan ->
-                collector.measured(
-                    metric, Estimate.exactly(plan.stopSeconds() - best.stopSeconds()), rows),
-            () ->
-                collector.withheld(metric, Message.of("metric.day_metrics.no_plan_is_left_then")));
-  }
-
-  private static void withhold(MetricCollector collector, Message reason) {
-    List.of(TIME, STOPS, MORE_CONSUMPTION, SHORT_STOPS, LONG_STOPS)
-        .forEach(metric -> collector.withheld(metric, reason));
+  /** The best plan of a car's day. */
+  private record Day(ChargeTimes clock, TripTask task, TripPlan best) {
+    /**
+     * Returns how much longer the best plan takes if one assumption changes, on the mean of the
+     * courses, s.
+     */
+    Finding<Estimate> moved(double secondsPerStop, double consumption) {
+      TripTask other =
+          new TripTask(
+              task.distanceKilometres(),
+              task.spacingKilometres(),
+              task.stations(),
+              secondsPerStop,
+              task.startPercent(),
+              task.reservePercent(),
+              task.kilometresPerPercent() / consumption);
+      return Finding.of(
+          new TripSearch(clock, other)
+              .best()
+              .map(plan -> Estimate.exactly(plan.stopSeconds() - best.stopSeconds())),
+          Message.of("metric.day_metrics.no_plan_is_left_then"));
+    }
   }
 }

@@ -10,6 +10,7 @@ import taperbook.i18n.Texts;
 import taperbook.metric.course.DriveFigures;
 import taperbook.metric.fit.SampleMean;
 import taperbook.metric.recording.DriveSpeed;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -59,40 +60,29 @@ public final class DriveMetrics {
   private void each(int k, RangeTest test) {
     RangeFigures figures = RangeFigures.of(Optional.of(test), rounding, Basis.DRIVEN);
     String id = "drive_" + k + "_";
-    put(
+    collector.measured(
         metric(
             id + "speed",
             Texts.of("number.drive_speed", k, test.name()),
             Unit.KILOMETRE_PER_HOUR,
             Method.STATED_FACT),
-        DriveSpeed.of(test.facts()),
-        Optional.of(Message.of("metric.common.average_speed_is_not_known")),
-        DriveSpeed.rows(test.facts()));
-    put(
+        Finding.of(
+                DriveSpeed.of(test.facts()), Message.of("metric.common.average_speed_is_not_known"))
+            .from(v -> DriveSpeed.rows(test.facts())));
+    collector.measured(
         metric(
             id + "consumption",
             Texts.of("number.drive_consumption", k, test.name()),
             Unit.WATT_HOUR_PER_KILOMETRE,
-            figures.consumption().method()),
-        figures.consumption().estimate(),
-        figures.consumption().withheld(),
-        figures.consumption().rows());
-    put(
+            figures.consumptionMethod()),
+        figures.consumption());
+    collector.measured(
         metric(
             id + "range",
             Texts.of("number.drive_range", k, test.name()),
             Unit.KILOMETRE,
             Method.DRIVEN_RANGE),
-        figures.fullRange().estimate(),
-        figures.fullRange().withheld(),
-        figures.fullRange().rows());
-  }
-
-  private void put(
-      Metric metric, Optional<Estimate> estimate, Optional<Message> reason, List<RowRef> rows) {
-    estimate.ifPresentOrElse(
-        e -> collector.measured(metric, e, rows),
-        () -> collector.withheld(metric, reason.orElseThrow()));
+        figures.fullRange());
   }
 
   /** Adds the standard deviation between the averaged drives; none for a single drive. */
@@ -108,8 +98,7 @@ public final class DriveMetrics {
       String label = Texts.of("number.drive_spread", Texts.of("number." + of), values.size());
       collector.measured(
           metric(of + "_drive_spread", label, unit, Method.DRIVES_MEAN),
-          Estimate.exactly(SampleMean.of(values).deviation()),
-          rows(agreeing));
+          Finding.of(Estimate.exactly(SampleMean.of(values).deviation()), rows(agreeing)));
     }
   }
 

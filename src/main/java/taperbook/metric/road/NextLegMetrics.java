@@ -1,14 +1,12 @@
 package taperbook.metric.road;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
-import taperbook.metric.session.DistanceMetrics;
 import taperbook.metric.trip.ChargeTimes;
 import taperbook.metric.trip.FastestStretch;
 import taperbook.plan.Basis;
@@ -19,7 +17,6 @@ import taperbook.quantity.WantedDistance;
 import taperbook.result.Method;
 import taperbook.result.Metric;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
 
 /**
  * Finds the state of charge to unplug at before a leg to the next station with the least charging
@@ -44,52 +41,35 @@ final class NextLegMetrics {
   }
 
   private void measure(WantedDistance leg, int reserve) {
-    Optional<Estimate> share = DistanceMetrics.share(leg, range.fullRange());
-    Optional<ChargeTimes> clock = recording.clock();
-    if (share.isEmpty() || clock.isEmpty()) {
-      withhold(
-          leg,
-          share.isEmpty() ? range.fullRange().withheld().orElseThrow() : recording.whyNoClock());
-      return;
-    }
-    Optional<FastestStretch> best = FastestStretch.of(clock.get(), share.get().value(), reserve);
-    Optional<List<RowRef>> rows =
-        best.flatMap(b -> recording.rowsBetween(b.fromPercent(), b.toPercent()));
-    if (best.isEmpty() || rows.isEmpty()) {
-      withhold(
-          leg,
-          Message.of(
-              "metric.next_leg_metrics.it_takes_and_session_holds",
-              recording.formatter().value(share.get(), Unit.PERCENT),
-              reserve));
-      return;
-    }
-    add(leg, best.get(), rows.get(), best.get().endsWithin(clock.get(), reserve, FLAT_SECONDS));
-  }
-
-  /** Adds the numbers for a fixed unplug point; the arrival charge is as uncertain as the share. */
-  private void add(WantedDistance leg, FastestStretch best, List<RowRef> stretch, Interval flat) {
-    List<RowRef> rows = new ArrayList<>(stretch);
-    rows.addAll(range.fullRange().rows());
-    double unplug = best.toPercent();
-    collector.measured(soc(leg, "", "number.best_unplug_soc"), exactly(unplug), rows);
+    Finding<Estimate> share = range.share(leg);
+    Finding<ChargeTimes> clock = share.flatMap(s -> recording.clock());
+    Finding<FastestStretch> best = share.flatMap(s -> clock.flatMap(c -> best(c, s, reserve)));
+    Finding<Interval> flat =
+        best.map(b -> b.endsWithin(clock.value().orElseThrow(), reserve, FLAT_SECONDS));
+    // The unplug point is fixed; the arrival charge is as uncertain as the share.
+    add(soc(leg, "", "number.best_unplug_soc"), best.map(FastestStretch::toPercent));
     collector.add(
         time(leg),
-        recording.measure(d -> d.seconds(unplug - d.share(leg.kilometres()), unplug)),
-        rows);
-    collector.measured(soc(leg, "_from", "number.best_unplug_soc_from"), exactly(flat.low()), rows);
-    collector.measured(soc(leg, "_to", "number.best_unplug_soc_to"), exactly(flat.high()), rows);
+        best.map(FastestStretch::toPercent)
+            .map(to -> recording.measure(d -> d.seconds(to - d.share(leg.kilometres()), to))));
+    add(soc(leg, "_from", "number.best_unplug_soc_from"), flat.map(Interval::low));
+    add(soc(leg, "_to", "number.best_unplug_soc_to"), flat.map(Interval::high));
   }
 
-  private static Estimate exactly(double percent) {
-    return Estimate.exactly(percent);
+  private Finding<FastestStretch> best(ChargeTimes clock, Estimate share, int reserve) {
+    Message none =
+        Message.of(
+            "metric.next_leg_metrics.it_takes_and_session_holds",
+            recording.formatter().value(share, Unit.PERCENT),
+            reserve);
+    Finding<FastestStretch> best =
+        Finding.of(FastestStretch.of(clock, share.value(), reserve), none);
+    Finding<?> read = best.flatMap(b -> recording.between(b.fromPercent(), b.toPercent()));
+    return read.value().isPresent() ? best.and(read) : Finding.missing(none);
   }
 
-  private void withhold(WantedDistance leg, Message reason) {
-    collector.withheld(soc(leg, "", "number.best_unplug_soc"), reason);
-    collector.withheld(time(leg), reason);
-    collector.withheld(soc(leg, "_from", "number.best_unplug_soc_from"), reason);
-    collector.withheld(soc(leg, "_to", "number.best_unplug_soc_to"), reason);
+  private void add(Metric metric, Finding<Double> percent) {
+    collector.measured(metric, percent.map(Estimate::exactly));
   }
 
   private static Metric soc(WantedDistance leg, String idEnd, String labelKey) {

@@ -1,11 +1,7 @@
 package taperbook.metric.road;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import taperbook.i18n.Message;
-import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -21,29 +17,15 @@ import taperbook.result.Metric;
 import taperbook.result.Outcome;
 import taperbook.result.Role;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
 
 /**
  * Computes the distance added per minute of charging: where it is highest, and where it is half.
  */
 final class PerMinuteMetrics {
-  private static final Metric BEST =
-      metric(
-          "road_per_minute_best",
-          Texts.of("number.road_per_minute_best"),
-          Unit.KILOMETRE_PER_MINUTE);
-  private static final Metric FROM =
-      metric(
-          "road_per_minute_best_soc_from",
-          Texts.of("number.road_per_minute_best_soc_from"),
-          Unit.PERCENT);
-  private static final Metric TO =
-      metric(
-          "road_per_minute_best_soc_to",
-          Texts.of("number.road_per_minute_best_soc_to"),
-          Unit.PERCENT);
-  private static final Metric HALF =
-      metric("road_per_minute_half_soc", Texts.of("number.road_per_minute_half_soc"), Unit.PERCENT);
+  private static final Metric BEST = metric("road_per_minute_best", Unit.KILOMETRE_PER_MINUTE);
+  private static final Metric FROM = metric("road_per_minute_best_soc_from", Unit.PERCENT);
+  private static final Metric TO = metric("road_per_minute_best_soc_to", Unit.PERCENT);
+  private static final Metric HALF = metric("road_per_minute_half_soc", Unit.PERCENT);
 
   private final Recording recording;
   private final RangeFigures range;
@@ -55,53 +37,40 @@ final class PerMinuteMetrics {
     this.collector = collector;
   }
 
-  private static Metric metric(String id, String label, Unit unit) {
-    return new Metric(
-        id, label, unit, Method.ROAD_PER_MINUTE, Basis.DRIVEN, Input.ROAD, Set.of(Role.PER_MINUTE));
+  private static Metric metric(String id, Unit unit) {
+    return Metric.of(id, unit, Method.ROAD_PER_MINUTE, Basis.DRIVEN, Input.ROAD)
+        .in(Role.PER_MINUTE);
   }
 
   void measure() {
-    Optional<ChargeTimes> clock = recording.clock();
-    Optional<Estimate> full = range.fullRange().estimate();
-    if (clock.isEmpty() || full.isEmpty()) {
-      withhold(
-          full.isEmpty() ? range.fullRange().withheld().orElseThrow() : recording.whyNoClock());
-      return;
-    }
-    Optional<FastestStretch> best =
-        FastestStretch.of(clock.get(), TenPercent.WIDTH, clock.get().low());
-    if (best.isEmpty()) {
-      withhold(Message.of("metric.per_minute_metrics.session_gained_too_little_to"));
-      return;
-    }
-    double from = best.get().fromPercent();
-    double to = best.get().toPercent();
-    List<RowRef> rows = new ArrayList<>(recording.rowsBetween(from, to).orElse(List.of()));
-    rows.addAll(range.fullRange().rows());
-    collector.add(BEST, recording.measure(TenPercent.kilometresPerMinute(from)), rows);
-    collector.measured(FROM, Estimate.exactly(from), rows);
-    collector.measured(TO, Estimate.exactly(to), rows);
-    half(new TenPercent(recording, clock.get()), from, rows);
+    Finding<ChargeTimes> clock = range.fullRange().flatMap(r -> recording.clock());
+    Finding<FastestStretch> best =
+        clock
+            .flatMap(
+                c ->
+                    Finding.of(
+                        FastestStretch.of(c, TenPercent.WIDTH, c.low()),
+                        Message.of("metric.per_minute_metrics.session_gained_too_little_to")))
+            .from(b -> recording.between(b.fromPercent(), b.toPercent()).rows());
+    Finding<Double> from = best.map(FastestStretch::fromPercent);
+    collector.add(BEST, from.map(f -> recording.measure(TenPercent.kilometresPerMinute(f))));
+    collector.measured(FROM, from.map(Estimate::exactly));
+    collector.measured(TO, best.map(FastestStretch::toPercent).map(Estimate::exactly));
+    collector.add(
+        HALF, from.flatMap(f -> half(new TenPercent(recording, clock.value().orElseThrow()), f)));
   }
 
-  private void half(TenPercent stretches, double bestFrom, List<RowRef> bestRows) {
+  private Finding<Outcome> half(TenPercent stretches, double bestFrom) {
     double[] middles = stretches.middles();
     Outcome half =
         recording.measure(
             d ->
                 LevelCrossing.of(middles, stretches.seconds(d), 2 * TenPercent.seconds(d, bestFrom))
                     .orElse(Double.POSITIVE_INFINITY));
-    Optional<Estimate> estimate = half.estimateIfMeasured();
-    if (estimate.isEmpty()) {
-      collector.withheld(HALF, Message.of("metric.per_minute_metrics.readings_do_not_end_surely"));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(bestRows);
-    rows.addAll(stretches.rowsAt(estimate.get().value()));
-    collector.add(HALF, half, rows);
-  }
-
-  private void withhold(Message reason) {
-    List.of(BEST, FROM, TO, HALF).forEach(entry -> collector.withheld(entry, reason));
+    return Finding.of(
+            half.estimateIfMeasured(),
+            Message.of("metric.per_minute_metrics.readings_do_not_end_surely"))
+        .from(e -> stretches.rowsAt(e.value()))
+        .map(e -> half);
   }
 }

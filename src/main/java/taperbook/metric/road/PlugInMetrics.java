@@ -1,14 +1,13 @@
 package taperbook.metric.road;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
-import taperbook.metric.session.DistanceMetrics;
 import taperbook.plan.Basis;
 import taperbook.plan.RoadWishes;
 import taperbook.quantity.Estimate;
@@ -16,22 +15,15 @@ import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.Method;
 import taperbook.result.Metric;
-import taperbook.result.Outcome;
 import taperbook.session.Caveat;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /** Computes the minutes to add a distance from several starting states of charge. */
 final class PlugInMetrics {
   private static final Metric LOST =
-      new Metric(
-          "warm_up_time_lost",
-          Texts.of("number.warm_up_time_lost"),
-          Unit.SECOND,
-          Method.PLUG_IN_WARM,
-          Basis.READINGS,
-          Input.CHARGING);
+      Metric.of(
+          "warm_up_time_lost", Unit.SECOND, Method.PLUG_IN_WARM, Basis.READINGS, Input.CHARGING);
 
   private final Recording recording;
   private final RangeFigures range;
@@ -72,11 +64,10 @@ final class PlugInMetrics {
   }
 
   private void lost(WarmStart warm) {
-    if (warm.hasPace()) {
-      collector.add(LOST, warm.lost(), warm.rows(), List.of(inference(warm)));
-    } else {
-      collector.withheld(LOST, noPace(warm));
-    }
+    collector.add(
+        LOST,
+        warm.hasPace() ? Finding.of(warm.lost(), warm.rows()) : Finding.missing(noPace(warm)),
+        List.of(inference(warm)));
   }
 
   private static Message noPace(WarmStart warm) {
@@ -94,31 +85,25 @@ final class PlugInMetrics {
             Math.round(warm.width())));
   }
 
-  private Optional<Estimate> share(Metric metric, WantedDistance distance) {
-    Optional<Estimate> share = DistanceMetrics.share(distance, range.fullRange());
-    if (share.isEmpty()) {
-      collector.withheld(metric, range.fullRange().withheld().orElseThrow());
-    }
-    return share;
-  }
-
   private void asRecorded(int from, WantedDistance distance) {
     Metric metric =
         metric(
             RoadWishes.plugInId(from, distance),
             Texts.of("number.time_to_add_from", distance.words(), from),
             Method.PLUG_IN);
-    Optional<Estimate> share = share(metric, distance);
-    if (share.isEmpty()) {
-      return;
-    }
-    Optional<List<RowRef>> rows = recording.rowsBetween(from, from + share.get().value());
-    if (rows.isEmpty()) {
-      collector.withheld(metric, whyNot(from, share.get()));
-      return;
-    }
     double km = distance.kilometres();
-    add(metric, recording.measure(d -> d.seconds(from, from + d.share(km))), rows.get(), List.of());
+    collector.add(
+        metric,
+        range
+            .share(distance)
+            .flatMap(share -> stretch(from, share))
+            .map(q -> recording.measure(d -> d.seconds(from, from + d.share(km)))));
+  }
+
+  /** Returns the charge if the readings show both ends of a stretch. */
+  private Finding<Trace> stretch(int from, Estimate share) {
+    Finding<Trace> read = recording.between(from, from + share.value());
+    return read.value().isPresent() ? read : Finding.missing(whyNot(from, share));
   }
 
   private void warm(WarmStart warm, int from, WantedDistance distance) {
@@ -127,37 +112,33 @@ final class PlugInMetrics {
             RoadWishes.warmPlugInId(from, distance),
             Texts.of("number.plug_in_warm", distance.words(), from),
             Method.PLUG_IN_WARM);
-    Optional<Estimate> share = share(metric, distance);
-    if (share.isEmpty()) {
-      return;
-    }
-    Trace soc = recording.soc().orElseThrow();
-    if (from + share.get().value() > soc.lastValue()) {
-      collector.withheld(metric, whyNot(from, share.get()));
-      return;
-    }
     double km = distance.kilometres();
-    Outcome seconds = recording.measure(d -> warm.seconds(d, from, d.share(km)));
-    add(metric, seconds, warm.rows(), List.of(inference(warm)));
+    double last = recording.soc().orElseThrow().lastValue();
+    collector.add(
+        metric,
+        range
+            .share(distance)
+            .flatMap(
+                share ->
+                    from + share.value() <= last
+                        ? Finding.of(share, warm.rows())
+                        : Finding.missing(whyNot(from, share)))
+            .map(share -> recording.measure(d -> warm.seconds(d, from, d.share(km)))),
+        List.of(inference(warm)));
   }
 
   private static Metric metric(String id, String label, Method method) {
     return new Metric(id, label, Unit.SECOND, method, Basis.DRIVEN, Input.ROAD);
   }
 
-  private void add(Metric metric, Outcome seconds, List<RowRef> stretch, List<Caveat> own) {
-    List<RowRef> rows = new ArrayList<>(stretch);
-    rows.addAll(range.fullRange().rows());
-    collector.add(metric, seconds, rows, own);
-  }
-
   private Message whyNot(int from, Estimate share) {
-    if (recording.soc().isEmpty()) {
-      return Recording.NO_SOC;
+    Finding<Trace> charge = recording.charge();
+    if (charge.value().isEmpty()) {
+      return charge.reason().orElseThrow();
     }
-    Trace soc = recording.soc().get();
+    Trace soc = charge.value().get();
     if (soc.firstValue() > from || from + share.value() <= soc.lastValue()) {
-      return recording.whyNotReached(from);
+      return recording.reached(from).reason().orElseThrow();
     }
     return recording.beyondTheEnd(soc);
   }

@@ -11,6 +11,7 @@ import taperbook.metric.course.DriveFigures;
 import taperbook.metric.fit.LinePoint;
 import taperbook.metric.fit.YorkLine;
 import taperbook.metric.recording.DriveSpeed;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
@@ -96,13 +97,14 @@ final class SpeedMetrics {
   }
 
   private void add(Metric metric, Line line, Optional<Estimate> estimate) {
-    if (estimate.isEmpty()) {
-      collector.withheld(metric, line.isExactlyDetermined() ? TWO_SPEEDS : SCATTER);
-      return;
-    }
     List<Caveat> own = new ArrayList<>(List.of(line.caveat()));
     own.addAll(collector.caveats(Caveat.Kind.DRIVE));
-    collector.covered(metric, estimate.get(), COVERAGE, DriveMetrics.rows(line.drives), own);
+    collector.covered(
+        metric,
+        Finding.of(estimate, line.isExactlyDetermined() ? TWO_SPEEDS : SCATTER)
+            .from(e -> DriveMetrics.rows(line.drives)),
+        COVERAGE,
+        own);
   }
 
   private static Estimate speed(RangeTest test) {

@@ -1,11 +1,10 @@
 package taperbook.metric.road;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import taperbook.i18n.Message;
-import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.trip.Air;
@@ -26,24 +25,14 @@ import taperbook.session.RowRef;
 /** Estimates the range test's result in still standard air on a level road. */
 final class StandardRangeMetrics {
   private static final Metric DENSITY =
-      metric("air_density", Texts.of("number.air_density"), Unit.KILOGRAM_PER_CUBIC_METRE)
-          .in(Role.CORRECTION);
-  private static final Metric AIR =
-      part("correction_air", Texts.of("number.correction_air")).in(Role.CORRECTION);
-  private static final Metric WIND =
-      part("correction_wind", Texts.of("number.correction_wind")).in(Role.CORRECTION);
-  private static final Metric CLIMB =
-      part("correction_climb", Texts.of("number.correction_climb")).in(Role.CORRECTION);
+      metric("air_density", Unit.KILOGRAM_PER_CUBIC_METRE).in(Role.CORRECTION);
+  private static final Metric AIR = part("correction_air").in(Role.CORRECTION);
+  private static final Metric WIND = part("correction_wind").in(Role.CORRECTION);
+  private static final Metric CLIMB = part("correction_climb").in(Role.CORRECTION);
   private static final Metric EXPLAINED =
-      metric("road_load_share", Texts.of("number.road_load_share"), Unit.PERCENT)
-          .in(Role.CORRECTION);
-  private static final Metric CONSUMPTION =
-      part("standard_consumption", Texts.of("number.standard_consumption"));
-  private static final Metric RANGE =
-      metric("standard_range", Texts.of("number.standard_range"), Unit.KILOMETRE);
-
-  private static final List<Metric> ALL =
-      List.of(DENSITY, AIR, WIND, CLIMB, EXPLAINED, CONSUMPTION, RANGE);
+      metric("road_load_share", Unit.PERCENT).in(Role.CORRECTION);
+  private static final Metric CONSUMPTION = part("standard_consumption");
+  private static final Metric RANGE = metric("standard_range", Unit.KILOMETRE);
 
   /** Efficiency from the battery to the wheels; common practice, no source. */
   private static final Estimate EFFICIENCY = new Estimate(0.88, new Interval(0.80, 0.93));
@@ -67,41 +56,56 @@ final class StandardRangeMetrics {
     this.collector = collector;
   }
 
-  private static Metric metric(String id, String label, Unit unit) {
-    return new Metric(id, label, unit, Method.STANDARD_RANGE, Basis.ENERGY, Input.DRIVE);
+  private static Metric metric(String id, Unit unit) {
+    return Metric.of(id, unit, Method.STANDARD_RANGE, Basis.ENERGY, Input.DRIVE);
   }
 
-  private static Metric part(String id, String label) {
-    return metric(id, label, Unit.WATT_HOUR_PER_KILOMETRE);
+  private static Metric part(String id) {
+    return metric(id, Unit.WATT_HOUR_PER_KILOMETRE);
   }
 
   void measure() {
-    Optional<Message> none =
-        test.isEmpty()
-            ? Optional.of(RangeFigures.NO_TEST)
-            : range
-                .consumption()
-                .withheld()
-                .or(range.fullRange()::withheld)
-                .or(range.distance()::withheld);
-    if (none.isPresent()) {
-      withhold(none.get());
-      return;
-    }
-    DriveConditions drive = new DriveConditions(test.orElseThrow().facts());
-    Parts parts = parts(drive);
-    List<String> missing = List.copyOf(new LinkedHashSet<>(drive.missing()));
-    if (missing.isEmpty()) {
-      add(drive, parts);
-    } else {
-      withhold(
-          Message.of(
-              "metric.standard_range_metrics.not_known_of_range_test", String.join("; ", missing)));
-    }
+    Finding<DriveConditions> drive =
+        RangeFigures.facts(test)
+            .flatMap(f -> range.consumption().and(range.fullRange()).and(range.distance()))
+            .map(c -> new DriveConditions(test.orElseThrow().facts()))
+            .from(d -> rows());
+    Finding<Parts> parts = drive.flatMap(this::known);
+    Finding<Estimate> consumption = range.consumption();
+    Finding<Estimate> left =
+        parts.flatMap(
+            p -> range.consumption().map(c -> Estimate.exactly(1).minus(p.excess().over(c))));
+    List<Caveat> own =
+        drive.value().filter(DriveConditions::isByBody).isPresent()
+            ? List.of(MODEL, BY_BODY)
+            : List.of(MODEL);
+    collector.measured(DENSITY, parts.map(Parts::density));
+    collector.measured(AIR, parts.map(Parts::air), own);
+    collector.measured(WIND, parts.map(Parts::wind), own);
+    collector.measured(CLIMB, parts.map(Parts::climb), own);
+    collector.measured(
+        EXPLAINED, parts.flatMap(p -> consumption.map(c -> p.load().over(c).times(100))), own);
+    collector.measured(
+        CONSUMPTION, parts.flatMap(p -> consumption.map(c -> c.minus(p.excess()))), own);
+    collector.measured(
+        RANGE,
+        left.filter(
+                l -> l.bounds().low() > 0,
+                Message.of("metric.standard_range_metrics.correction_may_be_as_large"))
+            .flatMap(l -> range.fullRange().map(r -> r.over(l))),
+        own);
   }
 
-  private void withhold(Message reason) {
-    ALL.forEach(entry -> collector.withheld(entry, reason));
+  /** Returns the parts of the consumption, if all that they are computed from is known. */
+  private Finding<Parts> known(DriveConditions drive) {
+    Parts parts = parts(drive);
+    List<String> missing = List.copyOf(new LinkedHashSet<>(drive.missing()));
+    return missing.isEmpty()
+        ? Finding.of(parts, List.of())
+        : Finding.missing(
+            Message.of(
+                "metric.standard_range_metrics.not_known_of_range_test",
+                String.join("; ", missing)));
   }
 
   /**
@@ -128,7 +132,7 @@ final class StandardRangeMetrics {
     Estimate excessDensity = density.minus(Estimate.exactly(Air.standardDensity()));
     Estimate excessWind = windFactor.minus(Estimate.exactly(1));
     Estimate height =
-        RoadLoad.climb(drive.mass(), drive.climb(), range.distance().estimate().orElseThrow());
+        RoadLoad.climb(drive.mass(), drive.climb(), range.distance().value().orElseThrow());
     // Energy recovered from a descent passes the drivetrain in reverse.
     Estimate climb = height.value() < 0 ? height.times(EFFICIENCY) : height.over(EFFICIENCY);
     Estimate rolling = RoadLoad.rolling(drive.rollingCoefficient(), drive.mass()).over(EFFICIENCY);
@@ -141,45 +145,21 @@ final class StandardRangeMetrics {
     return one.minus(other.times(-1));
   }
 
-  private void add(DriveConditions drive, Parts parts) {
-    Estimate consumption = range.consumption().estimate().orElseThrow();
-    Estimate share = parts.excess().over(consumption);
-    Estimate left = Estimate.exactly(1).minus(share);
-    List<Caveat> own = drive.isByBody() ? List.of(MODEL, BY_BODY) : List.of(MODEL);
-    List<RowRef> rows = rows();
-    collector.measured(DENSITY, parts.density(), rows);
-    collector.measured(AIR, parts.air(), rows, own);
-    collector.measured(WIND, parts.wind(), rows, own);
-    collector.measured(CLIMB, parts.climb(), rows, own);
-    collector.measured(EXPLAINED, parts.load().over(consumption).times(100), rows, own);
-    collector.measured(CONSUMPTION, consumption.minus(parts.excess()), rows, own);
-    if (left.bounds().low() > 0) {
-      collector.measured(RANGE, range.fullRange().estimate().orElseThrow().over(left), rows, own);
-    } else {
-      collector.withheld(
-          RANGE, Message.of("metric.standard_range_metrics.correction_may_be_as_large"));
-    }
-  }
-
   private List<RowRef> rows() {
-    List<RowRef> rows = new ArrayList<>(range.consumption().rows());
-    rows.addAll(range.fullRange().rows());
-    rows.addAll(
-        RangeFigures.rows(
-            test.orElseThrow().facts(),
-            RangeItem.AMBIENT_TEMPERATURE,
-            RangeItem.AIR_PRESSURE,
-            RangeItem.AVERAGE_SPEED,
-            RangeItem.WIND_SPEED,
-            RangeItem.WIND_DIRECTION,
-            RangeItem.ROUTE,
-            RangeItem.START_ELEVATION,
-            RangeItem.END_ELEVATION,
-            RangeItem.DRAG_AREA,
-            RangeItem.ROLLING_COEFFICIENT,
-            RangeItem.VEHICLE_MASS,
-            RangeItem.PAYLOAD,
-            RangeItem.BODY));
-    return rows;
+    return RangeFigures.rows(
+        test.orElseThrow().facts(),
+        RangeItem.AMBIENT_TEMPERATURE,
+        RangeItem.AIR_PRESSURE,
+        RangeItem.AVERAGE_SPEED,
+        RangeItem.WIND_SPEED,
+        RangeItem.WIND_DIRECTION,
+        RangeItem.ROUTE,
+        RangeItem.START_ELEVATION,
+        RangeItem.END_ELEVATION,
+        RangeItem.DRAG_AREA,
+        RangeItem.ROLLING_COEFFICIENT,
+        RangeItem.VEHICLE_MASS,
+        RangeItem.PAYLOAD,
+        RangeItem.BODY);
   }
 }

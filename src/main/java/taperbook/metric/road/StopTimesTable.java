@@ -28,7 +28,7 @@ public final class StopTimesTable {
    * @return the times; empty if charge was not recorded or no range test was driven
    */
   public static Optional<StopTimes> of(Recording recording, RangeFigures range, Unit units) {
-    Optional<Estimate> full = range.fullRange().estimate();
+    Optional<Estimate> full = range.fullRange().value();
     if (recording.soc().isEmpty() || full.isEmpty()) {
       return Optional.empty();
     }
@@ -39,7 +39,7 @@ public final class StopTimesTable {
     List<List<Estimate>> rows = new ArrayList<>();
     for (int from = 0; from + share <= last; from++) {
       List<Estimate> row =
-          recording.rowsAround(from).isEmpty()
+          recording.reached(from).value().isEmpty()
               ? List.of()
               : row(recording, from, step.kilometres(), share);
       if (!row.isEmpty()) {
@@ -58,7 +58,7 @@ public final class StopTimesTable {
     for (int k = 1; reached; k++) {
       double km = k * step;
       Optional<Estimate> seconds =
-          recording.rowsAround(from + k * share).isEmpty()
+          recording.reached(from + k * share).value().isEmpty()
               ? Optional.empty()
               : recording.courses().estimate(d -> d.seconds(from, from + d.share(km)));
       seconds.ifPresent(row::add);

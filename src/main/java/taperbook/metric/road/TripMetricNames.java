@@ -12,18 +12,13 @@ import taperbook.session.Input;
 
 /** Definitions of the numbers of a trip. */
 final class TripMetricNames {
-  static final Metric TIME = total("trip_time", Texts.of("number.trip_time"), Unit.SECOND);
-  static final Metric DRIVING =
-      total("trip_driving_time", Texts.of("number.trip_driving_time"), Unit.SECOND);
-  static final Metric CHARGING =
-      total("trip_charging_time", Texts.of("number.trip_charging_time"), Unit.SECOND);
-  static final Metric STOPS = total("trip_stops", Texts.of("number.trip_stops"), Unit.ONE);
-  static final Metric ARRIVAL =
-      total("trip_arrival_soc", Texts.of("number.trip_arrival_soc"), Unit.PERCENT);
-  static final Metric OTHER_STOPS =
-      total("trip_next_best_stops", Texts.of("number.trip_next_best_stops"), Unit.ONE);
-  static final Metric OTHER_TIME =
-      total("trip_next_best_extra_time", Texts.of("number.trip_next_best_extra_time"), Unit.SECOND);
+  static final Metric TIME = total("trip_time", Unit.SECOND);
+  static final Metric DRIVING = total("trip_driving_time", Unit.SECOND);
+  static final Metric CHARGING = total("trip_charging_time", Unit.SECOND);
+  static final Metric STOPS = total("trip_stops", Unit.ONE);
+  static final Metric ARRIVAL = total("trip_arrival_soc", Unit.PERCENT);
+  static final Metric OTHER_STOPS = total("trip_next_best_stops", Unit.ONE);
+  static final Metric OTHER_TIME = total("trip_next_best_extra_time", Unit.SECOND);
 
   /** Numbers that every trip has, whatever its stops. */
   static final List<Metric> OF_THE_WHOLE =
@@ -54,7 +49,7 @@ final class TripMetricNames {
     return new Metric(id, label, unit, Method.TRIP_PLAN, Basis.DRIVEN, Input.ROAD);
   }
 
-  private static Metric total(String id, String label, Unit unit) {
-    return metric(id, label, unit).in(Role.TRIP);
+  private static Metric total(String id, Unit unit) {
+    return metric(id, Texts.of("number." + id), unit).in(Role.TRIP);
   }
 }

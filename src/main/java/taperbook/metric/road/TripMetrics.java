@@ -9,6 +9,7 @@ import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.DriveSpeed;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
@@ -36,6 +37,9 @@ final class TripMetrics {
   private static final double FLAT_SECONDS = 60;
 
   private static final int SECONDS_PER_HOUR = 3600;
+
+  private static final Message NO_SPEED =
+      Message.of("metric.trip_metrics.average_speed_of_reported_car");
 
   private final Recording recording;
   private final Optional<RangeTest> test;
@@ -67,19 +71,24 @@ final class TripMetrics {
   }
 
   void measure() {
-    Optional<Estimate> full = range.fullRange().estimate();
-    Optional<Estimate> speed = speed();
-    Optional<ChargeTimes> clock = recording.clock();
-    if (full.isEmpty()) {
-      withhold(range.fullRange().withheld().orElseThrow());
-    } else if (speed.isEmpty()) {
-      withhold(Message.of("metric.trip_metrics.average_speed_of_reported_car"));
-    } else if (clock.isEmpty()) {
-      withhold(recording.whyNoClock());
-    } else {
-      TripTask task = TripTask.of(trip, full.get().value() / 100);
-      plan(task, clock.get(), speed.get());
-    }
+    Finding<ChargeTimes> clock =
+        range
+            .fullRange()
+            .flatMap(r -> Finding.of(speed(), NO_SPEED))
+            .flatMap(v -> recording.clock());
+    Finding<TripSearch> search =
+        clock.map(c -> new TripSearch(c, TripTask.of(trip, fullRange() / 100)));
+    Finding<TripPlan> best = search.flatMap(s -> Finding.of(s.best(), noPlan(trip, recording)));
+    best.value()
+        .ifPresentOrElse(
+            plan -> plan(search.value().orElseThrow(), clock.value().orElseThrow(), plan),
+            () ->
+                TripMetricNames.OF_THE_WHOLE.forEach(
+                    metric -> collector.withheld(metric, best.reason().orElseThrow())));
+  }
+
+  private double fullRange() {
+    return range.fullRange().value().orElseThrow().value();
   }
 
   private Optional<Estimate> speed() {
@@ -88,39 +97,31 @@ final class TripMetrics {
         : reported.flatMap(t -> DriveSpeed.of(t.facts()));
   }
 
-  private void withhold(Message reason) {
-    TripMetricNames.OF_THE_WHOLE.forEach(metric -> collector.withheld(metric, reason));
-  }
-
-  private void plan(TripTask task, ChargeTimes clock, Estimate speed) {
-    TripSearch search = new TripSearch(clock, task);
-    Optional<TripPlan> best = search.best();
-    if (best.isEmpty()) {
-      withhold(noPlan(trip, recording));
-      return;
-    }
-    TripTimes times = new TripTimes(task, best.get());
+  private void plan(TripSearch search, ChargeTimes clock, TripPlan best) {
+    TripTask task = TripTask.of(trip, fullRange() / 100);
+    Interval speed = speed().orElseThrow().bounds();
+    TripTimes times = new TripTimes(task, best);
     double hours = SECONDS_PER_HOUR * trip.distance().kilometres();
-    ToDoubleFunction<Draw> driving = d -> hours / d.drive().speedWithin(speed.bounds());
-    double overhead = best.get().stops().size() * trip.secondsPerStop();
+    ToDoubleFunction<Draw> driving = d -> hours / d.drive().speedWithin(speed);
+    double overhead = best.stops().size() * trip.secondsPerStop();
     add(TripMetricNames.TIME, d -> times.charging(d) + driving.applyAsDouble(d) + overhead);
     add(TripMetricNames.DRIVING, driving);
     add(TripMetricNames.CHARGING, times::charging);
-    add(TripMetricNames.STOPS, Estimate.exactly(best.get().stops().size()));
+    add(TripMetricNames.STOPS, best.stops().size());
     add(TripMetricNames.ARRIVAL, times::arrival);
-    nextBest(search, best.get());
-    List<Interval> flat = UnplugRanges.within(clock, task, best.get(), FLAT_SECONDS);
+    nextBest(search, best);
+    List<Interval> flat = UnplugRanges.within(clock, task, best, FLAT_SECONDS);
     for (int k = 0; k < flat.size(); k++) {
-      stop(times, best.get(), k, flat.get(k));
+      stop(times, best, k, flat.get(k));
     }
   }
 
   private void add(Metric metric, ToDoubleFunction<Draw> quantity) {
-    collector.add(metric, recording.measure(quantity), rows(), List.of(caveat()));
+    collector.add(metric, Finding.of(recording.measure(quantity), rows()), List.of(caveat()));
   }
 
-  private void add(Metric metric, Estimate estimate) {
-    collector.measured(metric, estimate, rows(), List.of(caveat()));
+  private void add(Metric metric, double exactly) {
+    collector.measured(metric, Finding.of(Estimate.exactly(exactly), rows()), List.of(caveat()));
   }
 
   /** A plan depends on the whole session, so on every state-of-charge reading. */
@@ -194,28 +195,22 @@ final class TripMetrics {
       collector.withheld(TripMetricNames.OTHER_TIME, reason);
       return;
     }
-    add(TripMetricNames.OTHER_STOPS, Estimate.exactly(other.get().stops().size()));
+    add(TripMetricNames.OTHER_STOPS, other.get().stops().size());
     double more = other.get().stopSeconds() - best.stopSeconds();
-    add(TripMetricNames.OTHER_TIME, Estimate.exactly(more));
+    add(TripMetricNames.OTHER_TIME, more);
   }
 
   private void stop(TripTimes times, TripPlan plan, int k, Interval flat) {
     TripPlan.Stop stop = plan.stops().get(k);
     int number = k + 1;
-    add(TripMetricNames.kilometre(number), Estimate.exactly(stop.kilometre()));
+    add(TripMetricNames.kilometre(number), stop.kilometre());
     add(
         TripMetricNames.stop(number, "arrival_soc", "number.stop_arrival_soc"),
         d -> times.arrivalAt(d, k));
-    add(
-        TripMetricNames.stop(number, "unplug_soc", "number.stop_unplug_soc"),
-        Estimate.exactly(stop.unplugPercent()));
+    add(TripMetricNames.stop(number, "unplug_soc", "number.stop_unplug_soc"), stop.unplugPercent());
     add(TripMetricNames.charging(number), d -> times.chargingAt(d, k));
-    add(
-        TripMetricNames.stop(number, "unplug_soc_from", "number.stop_unplug_soc_from"),
-        Estimate.exactly(flat.low()));
-    add(
-        TripMetricNames.stop(number, "unplug_soc_to", "number.stop_unplug_soc_to"),
-        Estimate.exactly(flat.high()));
+    add(TripMetricNames.stop(number, "unplug_soc_from", "number.stop_unplug_soc_from"), flat.low());
+    add(TripMetricNames.stop(number, "unplug_soc_to", "number.stop_unplug_soc_to"), flat.high());
   }
 
   static Message noPlan(Trip trip, Recording recording) {

@@ -4,9 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import taperbook.i18n.Message;
-import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
@@ -22,12 +21,12 @@ import taperbook.session.RowRef;
 
 /** Computes the consumption of the outward and return legs, and the mean of both directions. */
 final class TwoWayMetrics {
-  private static final Metric OUT =
-      metric("two_way_out_consumption", Texts.of("number.two_way_out_consumption"));
-  private static final Metric BACK =
-      metric("two_way_back_consumption", Texts.of("number.two_way_back_consumption"));
-  private static final Metric MEAN =
-      metric("two_way_consumption", Texts.of("number.two_way_consumption"));
+  private static final Metric OUT = metric("two_way_out_consumption");
+  private static final Metric BACK = metric("two_way_back_consumption");
+  private static final Metric MEAN = metric("two_way_consumption");
+
+  private static final Message NO_ENERGY =
+      Message.of("metric.two_way_metrics.energy_used_is_not_known");
 
   private final Optional<RangeTest> test;
   private final MetricCollector collector;
@@ -37,42 +36,27 @@ final class TwoWayMetrics {
     this.collector = collector;
   }
 
-  private static Metric metric(String id, String label) {
-    return new Metric(
-        id,
-        label,
-        Unit.WATT_HOUR_PER_KILOMETRE,
-        Method.TWO_WAY_MEAN,
-        Basis.ENERGY,
-        Input.DRIVE,
-        Set.of(Role.TWO_WAY));
+  private static Metric metric(String id) {
+    return Metric.of(
+            id, Unit.WATT_HOUR_PER_KILOMETRE, Method.TWO_WAY_MEAN, Basis.ENERGY, Input.DRIVE)
+        .in(Role.TWO_WAY);
   }
 
   void measure() {
     List<Leg> out = legs("out");
     List<Leg> back = legs("back");
-    if (out.isEmpty() || back.isEmpty()) {
-      withhold(
-          test.filter(t -> !t.legs().isEmpty()).isPresent()
-              ? Message.of("metric.two_way_metrics.no_legs_are_called_out")
-              : Message.of("metric.two_way_metrics.drive_was_not_recorded_leg"));
-      return;
-    }
-    Optional<Estimate> there = consumption(out);
-    Optional<Estimate> here = consumption(back);
-    if (there.isEmpty() || here.isEmpty()) {
-      withhold(Message.of("metric.two_way_metrics.energy_used_is_not_known"));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(rows(out));
-    rows.addAll(rows(back));
-    collector.measured(OUT, there.get(), rows(out));
-    collector.measured(BACK, here.get(), rows(back));
-    collector.measured(MEAN, there.get().minus(here.get().times(-1)).times(0.5), rows);
-  }
-
-  private void withhold(Message reason) {
-    List.of(OUT, BACK, MEAN).forEach(entry -> collector.withheld(entry, reason));
+    Message noLegs =
+        test.filter(t -> !t.legs().isEmpty()).isPresent()
+            ? Message.of("metric.two_way_metrics.no_legs_are_called_out")
+            : Message.of("metric.two_way_metrics.drive_was_not_recorded_leg");
+    Finding<?> both =
+        Finding.of(back, List.of()).filter(b -> !out.isEmpty() && !b.isEmpty(), noLegs);
+    Finding<Estimate> there = both.flatMap(b -> consumption(out));
+    Finding<Estimate> here = both.flatMap(b -> consumption(back));
+    Finding<Estimate> sum = there.flatMap(t -> here.map(h -> t.minus(h.times(-1))));
+    collector.measured(OUT, sum.value().isPresent() ? there : sum);
+    collector.measured(BACK, sum.value().isPresent() ? here : sum);
+    collector.measured(MEAN, sum.map(s -> s.times(0.5)));
   }
 
   /** Returns the legs whose name begins with a word. */
@@ -88,13 +72,13 @@ final class TwoWayMetrics {
     return rows;
   }
 
-  /** Returns energy over corrected distance, Wh/km; empty if a leg lacks either. */
-  private Optional<Estimate> consumption(List<Leg> legs) {
+  /** Returns energy over corrected distance, Wh/km, unless a leg lacks either. */
+  private Finding<Estimate> consumption(List<Leg> legs) {
     Estimate distance = Estimate.exactly(0);
     Estimate energy = Estimate.exactly(0);
     for (Leg leg : legs) {
       if (leg.energyUsed().isEmpty()) {
-        return Optional.empty();
+        return Finding.missing(NO_ENERGY);
       }
       distance = distance.minus(leg.distance().times(-1));
       energy = energy.minus(leg.energyUsed().get().times(-1));
@@ -104,7 +88,7 @@ final class TwoWayMetrics {
             .map(distance::times)
             .orElse(distance);
     return driven.bounds().low() > 0
-        ? Optional.of(energy.times(1000).over(driven))
-        : Optional.empty();
+        ? Finding.of(energy.times(1000).over(driven), rows(legs))
+        : Finding.missing(NO_ENERGY);
   }
 }

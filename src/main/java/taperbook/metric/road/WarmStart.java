@@ -96,8 +96,8 @@ final class WarmStart {
   /** Returns the rows of the climb and of the stretch after it. */
   List<RowRef> rows() {
     return recording
-        .rowsBetween(firstPercent, Math.min(lastPercent, climbEnd.value() + width()))
-        .orElse(List.of());
+        .between(firstPercent, Math.min(lastPercent, climbEnd.value() + width()))
+        .rows();
   }
 
   /**

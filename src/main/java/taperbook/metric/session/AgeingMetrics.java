@@ -17,6 +17,7 @@ import taperbook.metric.fit.EnergyFit;
 import taperbook.metric.fit.LinePoint;
 import taperbook.metric.fit.Quantiles;
 import taperbook.metric.fit.YorkLine;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -49,11 +50,11 @@ public final class AgeingMetrics {
   private static final double SLOPE_DISTANCE = 10_000;
 
   private final Recording recording;
-  private final Optional<EnergyFit> line;
+  private final Finding<EnergyFit> line;
   private final MetricCollector collector;
   private final Set<String> ids = new HashSet<>();
 
-  public AgeingMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector collector) {
+  public AgeingMetrics(Recording recording, Finding<EnergyFit> line, MetricCollector collector) {
     this.recording = recording;
     this.line = line;
     this.collector = collector;
@@ -74,7 +75,7 @@ public final class AgeingMetrics {
   }
 
   /** A session with its fitted energy per per cent. */
-  private record Aged(Session session, Optional<EnergyFit> fit) {
+  private record Aged(Session session, Finding<EnergyFit> fit) {
     Optional<Estimate> amount(ConditionItem item) {
       return session.conditions().amount(item);
     }
@@ -101,7 +102,7 @@ public final class AgeingMetrics {
     List<LinePoint> points = new ArrayList<>();
     List<RowRef> rows = new ArrayList<>();
     for (Aged one : aged) {
-      EnergyFit fit = one.fit().orElseThrow();
+      EnergyFit fit = one.fit().value().orElseThrow();
       Estimate full = fit.perPercent().times(100);
       double odometer = one.amount(ConditionItem.ODOMETER).orElseThrow().value();
       double standard = full.bounds().width() / 2 / Quantiles.NORMAL_95;
@@ -122,15 +123,14 @@ public final class AgeingMetrics {
                 : OTHER_CAUSES);
     collector.covered(
         metric,
-        estimate,
+        Finding.of(estimate, rows),
         EnergyFit.COVERAGE,
-        rows,
         List.of(new Caveat(Caveat.Kind.ODOMETER, meaning)));
   }
 
   private static Optional<Message> whyNoSlope(List<Aged> aged) {
     for (Aged one : aged) {
-      if (one.fit().isEmpty()) {
+      if (one.fit().value().isEmpty()) {
         return Optional.of(
             Message.of("metric.ageing_metrics.full_energy_of_is_not", one.session().name()));
       }
@@ -168,7 +168,7 @@ public final class AgeingMetrics {
     return session.conditions().text(ConditionItem.VEHICLE);
   }
 
-  private Optional<EnergyFit> measure(Session session) {
+  private Finding<EnergyFit> measure(Session session) {
     Recording other =
         Recording.of(
             session,
@@ -181,23 +181,25 @@ public final class AgeingMetrics {
                 Unit.PERCENT,
                 Method.FULL_ENERGY_CHANGE)
             .in(Role.ENERGY);
-    Optional<EnergyFit> before = CapacityMetrics.fit(other);
-    if (line.isEmpty() || before.isEmpty()) {
-      Recording without = line.isEmpty() ? recording : other;
-      collector.withheld(
-          metric,
-          Message.of(
-              "metric.ageing_metrics.of_session",
-              without.session().name(),
-              CapacityMetrics.whyNoFit(without)));
-      return before;
-    }
-    Estimate change = EnergyChange.percent(line.get().perPercent(), before.get().perPercent());
-    List<RowRef> rows = new ArrayList<>(line.get().rows());
-    rows.addAll(before.get().rows());
-    Caveat meaning = new Caveat(Caveat.Kind.ODOMETER, meaning(change, session));
-    collector.covered(metric, change, EnergyFit.COVERAGE, rows, List.of(meaning));
+    Finding<EnergyFit> before = CapacityMetrics.fit(other);
+    Finding<EnergyFit> then = named(before, session);
+    Finding<Estimate> change =
+        named(line, recording.session())
+            .flatMap(a -> then.map(b -> EnergyChange.percent(a.perPercent(), b.perPercent())));
+    List<Caveat> meaning =
+        change.value().stream()
+            .map(e -> new Caveat(Caveat.Kind.ODOMETER, meaning(e, session)))
+            .toList();
+    collector.covered(metric, change, EnergyFit.COVERAGE, meaning);
     return before;
+  }
+
+  /** Returns a fit, or a reason that names its session. */
+  private static Finding<EnergyFit> named(Finding<EnergyFit> fit, Session session) {
+    return fit.reason()
+        .map(why -> Message.of("metric.ageing_metrics.of_session", session.name(), why))
+        .map(Finding::<EnergyFit>missing)
+        .orElse(fit);
   }
 
   /** Returns the session's name as part of an id; marks the second of two equal ones. */

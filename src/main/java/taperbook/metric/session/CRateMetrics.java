@@ -1,11 +1,11 @@
 package taperbook.metric.session;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -14,7 +14,6 @@ import taperbook.quantity.Unit;
 import taperbook.result.Method;
 import taperbook.result.Metric;
 import taperbook.result.Numbers;
-import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
@@ -83,36 +82,25 @@ public final class CRateMetrics {
   private Optional<Energy> implied() {
     return numbers
         .find("implied_full_energy")
-        .flatMap(
+        .filter(n -> n.estimate().isPresent())
+        .map(
             n ->
-                n.outcome()
-                    .fold(
-                        m ->
-                            Optional.of(
-                                new Energy(
-                                    Texts.of("label.usable_energy_implied"),
-                                    m.estimate(),
-                                    m.coverage(),
-                                    n.origin().rows())),
-                        w -> Optional.empty()));
+                new Energy(
+                    Texts.of("label.usable_energy_implied"),
+                    n.estimate().orElseThrow(),
+                    n.coverage(),
+                    n.origin().rows()));
   }
 
   private void rate(String id, UnaryOperator<String> label, String powerId) {
     String over = energy.map(Energy::words).orElse(Texts.of("label.usable_energy"));
     Metric metric = Metric.charging(id, label.apply(over), Unit.PER_HOUR, Method.C_RATE);
-    ReportNumber of = numbers.get(powerId);
-    if (energy.isEmpty()) {
-      collector.withheld(metric, Message.of("metric.crate_metrics.usable_energy_is_not_stated"));
-    } else if (of.outcome() instanceof Outcome.Measured measured) {
-      List<RowRef> rows = new ArrayList<>(of.origin().rows());
-      rows.addAll(energy.get().rows());
-      collector.covered(
-          metric,
-          measured.estimate().over(energy.get().estimate()),
-          Math.min(measured.coverage(), energy.get().coverage()),
-          rows);
-    } else {
-      collector.withheld(metric, of.reason().orElseThrow());
-    }
+    ReportNumber power = numbers.get(powerId);
+    collector.covered(
+        metric,
+        Finding.of(energy, Message.of("metric.crate_metrics.usable_energy_is_not_stated"))
+            .from(Energy::rows)
+            .flatMap(e -> Finding.of(power).map(p -> p.over(e.estimate()))),
+        Math.min(power.coverage(), energy.map(Energy::coverage).orElse(1.0)));
   }
 }

@@ -5,8 +5,8 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import taperbook.i18n.Message;
-import taperbook.i18n.Texts;
 import taperbook.metric.fit.EnergyFit;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -16,82 +16,61 @@ import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.Caveat;
 import taperbook.session.Channel;
+import taperbook.session.Trace;
 
 /** Computes the energy per per cent from a curve through all readings of a session. */
 public final class CapacityMetrics {
   private static final Metric PER_SHARE =
-      Metric.charging(
-              "energy_per_soc_fitted",
-              Texts.of("number.energy_per_soc_fitted"),
-              Unit.KILOWATT_HOUR_PER_PERCENT,
-              Method.ENERGY_LINE)
+      Metric.charging("energy_per_soc_fitted", Unit.KILOWATT_HOUR_PER_PERCENT, Method.ENERGY_LINE)
           .in(Role.ENERGY);
   private static final Metric FULL =
-      Metric.charging(
-              "implied_full_energy_fitted",
-              Texts.of("number.implied_full_energy_fitted"),
-              Unit.KILOWATT_HOUR,
-              Method.ENERGY_LINE)
+      Metric.charging("implied_full_energy_fitted", Unit.KILOWATT_HOUR, Method.ENERGY_LINE)
           .in(Role.ENERGY);
   private static final Metric RESIDUAL =
-      Metric.charging(
-          "energy_fit_residual",
-          Texts.of("number.energy_fit_residual"),
-          Unit.KILOWATT_HOUR,
-          Method.ENERGY_LINE);
+      Metric.charging("energy_fit_residual", Unit.KILOWATT_HOUR, Method.ENERGY_LINE);
   private static final Metric CONSISTENCY =
-      Metric.charging(
-          "energy_fit_consistency",
-          Texts.of("number.energy_fit_consistency"),
-          Unit.ONE,
-          Method.ENERGY_LINE);
+      Metric.charging("energy_fit_consistency", Unit.ONE, Method.ENERGY_LINE);
 
   private final Recording recording;
-  private final Optional<EnergyFit> line;
+  private final Finding<EnergyFit> line;
   private final MetricCollector collector;
 
-  public CapacityMetrics(Recording recording, Optional<EnergyFit> line, MetricCollector collector) {
+  public CapacityMetrics(Recording recording, Finding<EnergyFit> line, MetricCollector collector) {
     this.recording = recording;
     this.line = line;
     this.collector = collector;
   }
 
   /** Returns the fitted line of a session, if its readings determine one. */
-  public static Optional<EnergyFit> fit(Recording recording) {
+  public static Finding<EnergyFit> fit(Recording recording) {
+    Optional<Trace> energy = recording.session().trace(Channel.ENERGY_ADDED);
     return recording
-        .soc()
+        .charge()
         .flatMap(
             soc ->
-                EnergyFit.of(
-                    soc, recording.session().trace(Channel.ENERGY_ADDED), recording.integral()));
-  }
-
-  /** Explains why {@link #fit} is empty. */
-  static Message whyNoFit(Recording recording) {
-    if (recording.soc().isEmpty()) {
-      return Recording.NO_SOC;
-    }
-    if (recording.counter().isEmpty() && recording.integral().isEmpty()) {
-      return Recording.NO_ENERGY;
-    }
-    return Message.of(
-        "metric.capacity_metrics.fewer_than_different_states_of", EnergyFit.LEAST_POINTS);
+                recording
+                    .energy()
+                    .flatMap(
+                        e ->
+                            Finding.of(
+                                EnergyFit.of(soc, energy, recording.integral()),
+                                Message.of(
+                                    "metric.capacity_metrics.fewer_than_different_states_of",
+                                    EnergyFit.LEAST_POINTS))))
+        .from(EnergyFit::rows);
   }
 
   public void measure() {
-    if (line.isEmpty()) {
-      for (Metric metric : List.of(PER_SHARE, FULL, RESIDUAL, CONSISTENCY)) {
-        collector.withheld(metric, whyNoFit(recording));
-      }
-      return;
-    }
-    EnergyFit fit = line.get();
-    List<Caveat> own = fit.widening() > 1 ? List.of(scatter(fit.widening())) : List.of();
-    Estimate perShare = fit.perPercent();
-    collector.covered(PER_SHARE, perShare, EnergyFit.COVERAGE, fit.rows(), own);
-    collector.covered(FULL, perShare.times(100), EnergyFit.COVERAGE, fit.rows(), own);
-    collector.measured(RESIDUAL, Estimate.exactly(fit.residual()), fit.rows(), own);
-    collector.measured(CONSISTENCY, Estimate.exactly(fit.consistency()), fit.rows(), own);
+    List<Caveat> own =
+        line.value()
+            .filter(fit -> fit.widening() > 1)
+            .map(fit -> List.of(scatter(fit.widening())))
+            .orElse(List.of());
+    Finding<Estimate> perShare = line.map(EnergyFit::perPercent);
+    collector.covered(PER_SHARE, perShare, EnergyFit.COVERAGE, own);
+    collector.covered(FULL, perShare.map(e -> e.times(100)), EnergyFit.COVERAGE, own);
+    collector.measured(RESIDUAL, line.map(fit -> Estimate.exactly(fit.residual())), own);
+    collector.measured(CONSISTENCY, line.map(fit -> Estimate.exactly(fit.consistency())), own);
   }
 
   private static Caveat scatter(double widening) {

@@ -2,15 +2,16 @@ package taperbook.metric.session;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
+import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
-import taperbook.metric.recording.Derived;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
+import taperbook.metric.session.UninterruptedMetrics.Span;
 import taperbook.plan.Basis;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -20,10 +21,8 @@ import taperbook.quantity.WantedDistance;
 import taperbook.result.CommonGround;
 import taperbook.result.Method;
 import taperbook.result.Metric;
-import taperbook.result.Outcome;
-import taperbook.session.Caveat;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
+import taperbook.session.Trace;
 
 /** Computes the numbers of a session on the common ground of all sessions of a report. */
 public final class CommonGroundMetrics {
@@ -60,27 +59,26 @@ public final class CommonGroundMetrics {
             Method.TIME_TO_ADD_FROM,
             range.chosenBasis(),
             range.chosenBasis() == Basis.RATED ? Input.CHARGING : Input.ROAD);
-    Derived full = range.chosenRange();
-    Optional<Estimate> share = DistanceMetrics.share(distance, full);
-    Optional<List<RowRef>> start = recording.rowsAround(from);
-    if (share.isEmpty() || start.isEmpty()) {
-      collector.withheld(metric, full.withheld().orElseGet(() -> recording.whyNotReached(from)));
-      return;
-    }
-    Optional<List<RowRef>> end = recording.rowsAround(from + share.get().value());
-    if (end.isEmpty()) {
-      collector.withheld(metric, recording.beyondTheEnd(recording.soc().orElseThrow()));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(start.get());
-    rows.addAll(end.get());
-    rows.addAll(full.rows());
     boolean rated = range.chosenBasis() == Basis.RATED;
     double km = distance.kilometres();
-    ToDoubleFunction<Draw> reached =
+    ToDoubleFunction<Draw> end =
         d -> d.course().timeOfCharge(from + (rated ? d.ratedShare(km) : d.share(km)));
-    Outcome time = recording.measure(d -> reached.applyAsDouble(d) - start(d, from));
-    uninterrupted.time(metric, d -> start(d, from), reached, rows, pastTheEnd(time, from));
+    uninterrupted.time(
+        metric,
+        RangeFigures.share(distance, range.chosenRange())
+            .and(recording.reached(from))
+            .flatMap(share -> reachedBy(from + share.value()))
+            .map(
+                q ->
+                    new Span(d -> start(d, from), end, q.lastSecond() - recording.secondOf(from))));
+  }
+
+  /** Returns the charge if the readings show a figure, or that they end below it. */
+  private Finding<Trace> reachedBy(double percent) {
+    Finding<Trace> reached = recording.reached(percent);
+    return reached.value().isPresent()
+        ? reached
+        : Finding.missing(recording.beyondTheEnd(recording.soc().orElseThrow()));
   }
 
   /**
@@ -90,11 +88,6 @@ public final class CommonGroundMetrics {
     return Math.max(draw.course().firstSecond(), draw.course().timeOfCharge(percent));
   }
 
-  private List<Caveat> pastTheEnd(Outcome time, int from) {
-    double left = recording.soc().orElseThrow().lastSecond() - recording.secondOf(from);
-    return DistanceMetrics.pastTheEnd(time, left);
-  }
-
   private void energy(int kilowattHours, int from) {
     Metric metric =
         Metric.charging(
@@ -102,30 +95,26 @@ public final class CommonGroundMetrics {
             Texts.of("number.time_to_add_energy_from", kilowattHours, from),
             Unit.SECOND,
             Method.TIME_TO_ADD_ENERGY);
-    Optional<List<RowRef>> start = recording.rowsAround(from);
-    if (start.isEmpty() || recording.energy().isEmpty()) {
-      collector.withheld(
-          metric, start.isEmpty() ? recording.whyNotReached(from) : recording.whyNoEnergy());
-      return;
-    }
-    ToDoubleFunction<Draw> reached =
-        d -> d.course().timeOfEnergy(d.course().energyAt(start(d, from)) + kilowattHours);
-    Outcome time = recording.measure(d -> reached.applyAsDouble(d) - start(d, from));
-    double begins = recording.secondOf(from);
-    double ends = begins + time.estimateIfMeasured().map(Estimate::value).orElse(0.0);
-    double last = recording.energy().orElseThrow().span().high();
-    if (ends > last) {
-      collector.withheld(
-          metric, Message.of("metric.common_ground_metrics.session_added_less_energy_from"));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(start.get());
-    rows.addAll(recording.energyRows(begins, ends));
     uninterrupted.time(
         metric,
-        d -> start(d, from),
-        reached,
-        rows,
-        DistanceMetrics.pastTheEnd(time, last - begins));
+        recording
+            .reached(from)
+            .flatMap(q -> recording.energy())
+            .flatMap(energy -> added(energy, kilowattHours, from)));
+  }
+
+  private Finding<Span> added(EnergyOverTime energy, int kilowattHours, int from) {
+    double begins = recording.secondOf(from);
+    double last = energy.span().high();
+    Span span =
+        new Span(
+            d -> start(d, from),
+            d -> d.course().timeOfEnergy(d.course().energyAt(start(d, from)) + kilowattHours),
+            last - begins);
+    double seconds =
+        recording.measure(span::seconds).estimateIfMeasured().map(Estimate::value).orElse(0.0);
+    return begins + seconds > last
+        ? Finding.missing(Message.of("metric.common_ground_metrics.session_added_less_energy_from"))
+        : Finding.of(span, recording.energyRows(begins, begins + seconds));
   }
 }

@@ -1,37 +1,30 @@
 package taperbook.metric.session;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
-import taperbook.metric.recording.Derived;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
+import taperbook.metric.session.UninterruptedMetrics.Span;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.Method;
 import taperbook.result.Metric;
-import taperbook.result.Outcome;
 import taperbook.result.Role;
 import taperbook.session.Caveat;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /** Computes the minutes to add distances, on the driven, the energy and the rated basis. */
 public final class DistanceMetrics {
-  private static final Caveat PAST_THE_END =
-      new Caveat(
-          Caveat.Kind.GAPS, Message.of("metric.distance_metrics.upper_end_of_interval_lies"));
-
   private final Recording recording;
   private final RangeFigures range;
   private final MetricCollector collector;
@@ -55,35 +48,12 @@ public final class DistanceMetrics {
   }
 
   private void consumptionAndRange() {
-    put(
-        new Metric(
-            "consumption",
-            Texts.of("number.consumption"),
-            Unit.WATT_HOUR_PER_KILOMETRE,
-            range.consumption().method(),
-            range.consumption().basis(),
-            Input.DRIVE),
-        range.consumption(),
-        d -> d.drive().consumption());
-    put(
-        new Metric(
-            "driven_range_full",
-            Texts.of("number.driven_range_full"),
-            Unit.KILOMETRE,
-            range.fullRange().method(),
-            Basis.DRIVEN,
-            Input.DRIVE,
-            Set.of(Role.LIBRARY)),
-        range.fullRange(),
-        d -> d.drive().fullRange());
-  }
-
-  private void put(Metric metric, Derived figure, ToDoubleFunction<Draw> quantity) {
-    if (figure.estimate().isPresent()) {
-      collector.add(metric, recording.measure(quantity), figure.rows());
-    } else {
-      collector.withheld(metric, figure.withheld().orElseThrow());
-    }
+    collector.add(
+        range.consumptionMetric(),
+        range.consumption().map(c -> recording.measure(d -> d.drive().consumption())));
+    collector.add(
+        range.rangeMetric().in(Role.LIBRARY),
+        range.fullRange().map(r -> recording.measure(d -> d.drive().fullRange())));
   }
 
   private void shareOf(WantedDistance distance) {
@@ -95,20 +65,8 @@ public final class DistanceMetrics {
             Method.SOC_SHARE,
             Basis.DRIVEN,
             Input.DRIVE);
-    Optional<Estimate> share = share(distance, range.fullRange());
-    if (share.isPresent()) {
-      collector.add(
-          metric, recording.measure(d -> d.share(distance.kilometres())), range.fullRange().rows());
-    } else {
-      collector.withheld(metric, range.fullRange().withheld().orElseThrow());
-    }
-  }
-
-  /** Returns the share of a range that a distance takes, %. */
-  public static Optional<Estimate> share(WantedDistance distance, Derived fullRange) {
-    return fullRange
-        .estimate()
-        .map(full -> Estimate.exactly(distance.kilometres() * 100).over(full));
+    collector.add(
+        metric, range.fullRange().map(r -> recording.measure(d -> d.share(distance.kilometres()))));
   }
 
   private void addByShare(WantedDistance distance) {
@@ -135,48 +93,35 @@ public final class DistanceMetrics {
     byShare(asHeadline(metric), distance, range.ratedRange());
   }
 
-  private void byShare(Metric metric, WantedDistance distance, Derived fullRange) {
-    if (fullRange.withheld().isPresent()) {
-      collector.withheld(metric, fullRange.withheld().get());
-      return;
-    }
-    if (recording.soc().isEmpty()) {
-      collector.withheld(metric, Recording.NO_SOC);
-      return;
-    }
-    Estimate share = share(distance, fullRange).orElseThrow();
-    Trace soc = recording.soc().get();
-    double target = soc.firstValue() + share.value();
-    Optional<List<RowRef>> reached = recording.rowsAround(target);
-    if (reached.isEmpty()) {
-      collector.withheld(metric, whyNotAdded(soc, share, target));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(reached.get());
-    rows.add(soc.row(0));
-    rows.addAll(fullRange.rows());
-    double start = soc.firstSecond();
-    boolean rated = fullRange.basis() == Basis.RATED;
+  private void byShare(Metric metric, WantedDistance distance, Finding<Estimate> fullRange) {
+    boolean rated = metric.basis() == Basis.RATED;
     double km = distance.kilometres();
+    Finding<Trace> added =
+        RangeFigures.share(distance, fullRange)
+            .flatMap(share -> recording.charge().flatMap(q -> added(q, share)));
+    double start = added.value().map(Trace::firstSecond).orElse(0.0);
     ToDoubleFunction<Draw> end =
         d ->
             d.course()
                 .timeOfCharge(
                     d.course().chargeAt(start) + (rated ? d.ratedShare(km) : d.share(km)));
-    Outcome time = recording.measure(d -> end.applyAsDouble(d) - start);
     uninterrupted.time(
         metric,
-        d -> start,
-        end,
-        rows,
-        pastTheEnd(time, soc.lastSecond() - start),
+        added.map(q -> new Span(d -> start, end, q.lastSecond() - start)),
+        List.of(),
         isChosen(metric));
   }
 
-  private Message whyNotAdded(Trace soc, Estimate share, double target) {
-    if (target <= soc.lastValue()) {
-      return recording.whyNotReached(target);
-    }
+  /** Returns the charge if its gain from the first row reaches a share. */
+  private Finding<Trace> added(Trace soc, Estimate share) {
+    double target = soc.firstValue() + share.value();
+    Finding<Trace> reached = recording.reached(target).from(q -> List.of(q.row(0)));
+    return reached.value().isPresent() || target <= soc.lastValue()
+        ? reached
+        : Finding.missing(whyNotAdded(soc, share));
+  }
+
+  private Message whyNotAdded(Trace soc, Estimate share) {
     return Message.of(
         "metric.distance_metrics.it_needs_charge_of_and",
         recording.formatter().value(share.minus(Estimate.exactly(-soc.firstValue())), Unit.PERCENT),
@@ -192,49 +137,62 @@ public final class DistanceMetrics {
             Method.TIME_TO_ADD_BY_ENERGY,
             Basis.ENERGY,
             Input.ROAD);
-    if (range.consumption().withheld().isPresent()) {
-      collector.withheld(metric, range.consumption().withheld().get());
-      return;
-    }
-    Optional<EnergyOverTime> source = recording.energy();
-    if (source.isEmpty() || recording.hasFewRows()) {
-      collector.withheld(metric, source.isEmpty() ? Recording.NO_ENERGY : Recording.FEW_ROWS);
-      return;
-    }
-    byEnergy(metric, distance, source.get());
+    Finding<EnergyOverTime> energy =
+        range
+            .consumption()
+            .flatMap(c -> recording.energy())
+            .filter(e -> !recording.hasFewRows(), Recording.FEW_ROWS)
+            .flatMap(e -> enough(e, distance));
+    energy
+        .value()
+        .ifPresentOrElse(
+            e -> byEnergy(metric, distance, e),
+            () -> collector.withheld(metric, energy.reason().orElseThrow()));
   }
 
-  private void byEnergy(Metric metric, WantedDistance distance, EnergyOverTime energy) {
-    Estimate need =
-        range.consumption().estimate().orElseThrow().times(distance.kilometres() / 1000);
-    double start = energy.span().low();
-    double end = energy.span().high();
+  /** Returns the energy if it suffices for a distance. */
+  private Finding<EnergyOverTime> enough(EnergyOverTime energy, WantedDistance distance) {
+    Estimate need = range.consumption().value().orElseThrow().times(distance.kilometres() / 1000);
+    Interval span = energy.span();
     Estimate added =
         recording
             .courses()
-            .estimate(d -> d.course().energyAt(end) - d.course().energyAt(start))
+            .estimate(d -> d.course().energyAt(span.high()) - d.course().energyAt(span.low()))
             .orElse(Estimate.exactly(0));
-    if (need.value() > added.value()) {
-      collector.withheld(
-          metric,
-          Message.of(
-              "metric.distance_metrics.it_takes_and_session_added",
-              recording.formatter().value(need, Unit.KILOWATT_HOUR),
-              recording.formatter().value(added, Unit.KILOWATT_HOUR)));
-      return;
-    }
+    return need.value() <= added.value()
+        ? Finding.of(energy, List.of())
+        : Finding.missing(
+            Message.of(
+                "metric.distance_metrics.it_takes_and_session_added",
+                recording.formatter().value(need, Unit.KILOWATT_HOUR),
+                recording.formatter().value(added, Unit.KILOWATT_HOUR)));
+  }
+
+  private void byEnergy(Metric metric, WantedDistance distance, EnergyOverTime energy) {
+    double start = energy.span().low();
+    double end = energy.span().high();
     double km = distance.kilometres();
-    ToDoubleFunction<Draw> reached =
-        d ->
-            d.course()
-                .timeOfEnergy(d.course().energyAt(start) + d.drive().consumption() * km / 1000);
-    Outcome time = recording.measure(d -> reached.applyAsDouble(d) - start);
-    double second = start + time.estimateIfMeasured().map(Estimate::value).orElse(end - start);
-    List<RowRef> rows = new ArrayList<>(energy.rows(start, Math.min(end, second)));
-    rows.addAll(range.consumption().rows());
-    List<Caveat> own = new ArrayList<>(List.of(withoutLosses()));
-    own.addAll(pastTheEnd(time, end - start));
-    uninterrupted.time(metric, d -> start, reached, rows, own, isChosen(metric));
+    Span span =
+        new Span(
+            d -> start,
+            d ->
+                d.course()
+                    .timeOfEnergy(d.course().energyAt(start) + d.drive().consumption() * km / 1000),
+            end - start);
+    double seconds =
+        recording
+            .measure(span::seconds)
+            .estimateIfMeasured()
+            .map(Estimate::value)
+            .orElse(end - start);
+    uninterrupted.time(
+        metric,
+        range
+            .consumption()
+            .map(c -> span)
+            .from(s -> energy.rows(start, Math.min(end, start + seconds))),
+        List.of(withoutLosses()),
+        isChosen(metric));
   }
 
   /** Marks a metric as a headline if it uses the report's basis. */
@@ -273,12 +231,5 @@ public final class DistanceMetrics {
             "metric.distance_metrics.so_that_it_takes_times",
             recording.formatter().exactly(Math.rint(1e4 / sharePercent) / 100, Unit.ONE))
         : "";
-  }
-
-  /** Returns the caveats of a time whose interval extends past the last reading. */
-  static List<Caveat> pastTheEnd(Outcome time, double lastSecond) {
-    boolean past =
-        time.estimateIfMeasured().filter(e -> e.bounds().high() > lastSecond + 0.5).isPresent();
-    return past ? List.of(PAST_THE_END) : List.of();
   }
 }

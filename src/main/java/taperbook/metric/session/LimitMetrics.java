@@ -2,7 +2,7 @@ package taperbook.metric.session;
 
 import java.util.Optional;
 import taperbook.i18n.Message;
-import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Unit;
@@ -14,12 +14,7 @@ import taperbook.session.Channel;
 /** Computes the current that limits a plateau, if one does. */
 public final class LimitMetrics {
   private static final Metric CURRENT =
-      Metric.charging(
-              "limit_current",
-              Texts.of("number.limit_current"),
-              Unit.AMPERE,
-              Method.CURRENT_PLATEAU)
-          .in(Role.CURVE);
+      Metric.charging("limit_current", Unit.AMPERE, Method.CURRENT_PLATEAU).in(Role.CURVE);
 
   private final Recording recording;
   private final MetricCollector collector;
@@ -31,18 +26,17 @@ public final class LimitMetrics {
 
   public void measure() {
     Optional<Plateau> plateau = Plateau.of(recording);
-    Optional<Plateau.Level> current = plateau.flatMap(Plateau::heldCurrent);
-    if (current.isPresent()) {
-      collector.measured(CURRENT, current.get().estimate(), current.get().rows());
-    } else {
-      collector.withheld(CURRENT, whyNot(plateau.isPresent()));
-    }
+    collector.measured(
+        CURRENT,
+        recording
+            .powers()
+            .flatMap(
+                p -> Finding.of(plateau.flatMap(Plateau::heldCurrent), whyNot(plateau.isPresent())))
+            .from(Plateau.Level::rows)
+            .map(Plateau.Level::estimate));
   }
 
   private Message whyNot(boolean hasPlateau) {
-    if (recording.power().isEmpty()) {
-      return Recording.NO_POWER;
-    }
     if (recording.session().trace(Channel.VOLTAGE).isEmpty()
         || recording.session().trace(Channel.CURRENT).isEmpty()) {
       return Message.of("metric.limit_metrics.voltage_and_current_were_not");

@@ -5,6 +5,7 @@ import java.util.function.ToDoubleFunction;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -14,31 +15,20 @@ import taperbook.result.Method;
 import taperbook.result.Metric;
 import taperbook.result.Role;
 import taperbook.session.Caveat;
-import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /** Computes the peak power, where it occurred, and how long it lasted. */
 public final class PeakMetrics {
   private static final Metric POWER =
-      Metric.charging(
-              "peak_power", Texts.of("number.peak_power"), Unit.KILOWATT, Method.HIGHEST_READING)
-          .in(Role.HEADLINE);
+      Metric.charging("peak_power", Unit.KILOWATT, Method.HIGHEST_READING).in(Role.HEADLINE);
   private static final Metric REACHED_SOC =
-      Metric.charging(
-              "peak_reached_soc",
-              Texts.of("number.peak_reached_soc"),
-              Unit.PERCENT,
-              Method.FIRST_AT_PEAK)
-          .in(Role.CURVE);
+      Metric.charging("peak_reached_soc", Unit.PERCENT, Method.FIRST_AT_PEAK).in(Role.CURVE);
   private static final Metric HOLD_TIME =
-      Metric.charging("peak_hold_time", Texts.of("number.peak_hold_time"), Unit.SECOND, Method.HOLD)
-          .in(Role.HEADLINE);
+      Metric.charging("peak_hold_time", Unit.SECOND, Method.HOLD).in(Role.HEADLINE);
   private static final Metric HOLD_FROM =
-      Metric.charging(
-          "peak_hold_soc_from", Texts.of("number.peak_hold_soc_from"), Unit.PERCENT, Method.HOLD);
+      Metric.charging("peak_hold_soc_from", Unit.PERCENT, Method.HOLD);
   private static final Metric HOLD_TO =
-      Metric.charging(
-          "peak_hold_soc_to", Texts.of("number.peak_hold_soc_to"), Unit.PERCENT, Method.HOLD);
+      Metric.charging("peak_hold_soc_to", Unit.PERCENT, Method.HOLD);
 
   private final Recording recording;
   private final MetricCollector collector;
@@ -64,32 +54,32 @@ public final class PeakMetrics {
   }
 
   public void measure() {
-    if (recording.power().isEmpty()) {
-      for (Metric metric :
-          List.of(POWER, REACHED_SOC, reachedTime, HOLD_TIME, holdSince, HOLD_FROM, HOLD_TO)) {
-        collector.withheld(metric, Recording.NO_POWER);
-      }
-      return;
-    }
-    Trace power = recording.power().get();
-    peak(power);
+    Finding<Trace> power = recording.powers();
+    Finding<Trace> peak = power.from(p -> List.of(p.row(p.indexOfMax())));
+    List<Caveat> own =
+        power.value().filter(p -> p.indexOfMax() == 0).isPresent()
+            ? List.of(peakInFirstReading())
+            : List.of();
+    Finding<Interval> reached = peak.map(PeakMetrics::reached);
+    collector.measured(POWER, peak.map(p -> Estimate.around(p.max(), p.halfStep())), own);
+    charge(REACHED_SOC, reached, d -> at(reached.value().orElseThrow(), d));
+    collector.measured(
+        reachedTime, peak.map(p -> new Estimate(p.second(p.indexOfMax()), reached(p))), own);
     hold(power);
   }
 
-  private void peak(Trace power) {
+  /** Returns when the power reached its peak, s. */
+  private static Interval reached(Trace power) {
     int at = power.indexOfMax();
-    List<Caveat> own = at == 0 ? List.of(peakInFirstReading()) : List.of();
-    List<RowRef> rows = List.of(power.row(at));
-    Estimate peak = Estimate.around(power.max(), power.halfStep());
-    collector.measured(POWER, peak, rows, own);
     double second = power.second(at);
     double since = at == 0 ? Math.min(0, second) : power.second(at - 1);
-    Interval reached =
-        new Interval(
-            Math.min(second, Math.max(0, since - power.clockHalfStep())),
-            second + power.clockHalfStep());
-    charge(REACHED_SOC, reached, d -> reached.low() + d.place() * reached.width(), rows);
-    collector.measured(reachedTime, new Estimate(second, reached), rows, own);
+    return new Interval(
+        Math.min(second, Math.max(0, since - power.clockHalfStep())),
+        second + power.clockHalfStep());
+  }
+
+  private static double at(Interval times, Draw draw) {
+    return times.low() + draw.place() * times.width();
   }
 
   private static Caveat peakInFirstReading() {
@@ -97,29 +87,26 @@ public final class PeakMetrics {
         Caveat.Kind.STARTING_SOC, Message.of("metric.peak_metrics.highest_power_stands_in_first"));
   }
 
-  private void hold(Trace power) {
-    if (recording.hasFewRows()) {
-      List.of(HOLD_TIME, holdSince, HOLD_FROM, HOLD_TO)
-          .forEach(metric -> collector.withheld(metric, Recording.FEW_ROWS));
-      return;
-    }
-    PowerHold hold = new PowerHold(power);
-    List<RowRef> rows = hold.rows();
-    collector.add(HOLD_TIME, recording.measure(hold::seconds), rows);
-    collector.add(holdSince, recording.measure(hold::start), rows);
-    Interval read = new Interval(power.firstSecond(), power.lastSecond());
-    charge(HOLD_FROM, read, hold::start, rows);
-    charge(HOLD_TO, read, hold::end, rows);
+  private void hold(Finding<Trace> power) {
+    Finding<PowerHold> hold =
+        power
+            .filter(p -> !recording.hasFewRows(), Recording.FEW_ROWS)
+            .map(PowerHold::new)
+            .from(PowerHold::rows);
+    collector.add(HOLD_TIME, hold.map(h -> recording.measure(h::seconds)));
+    collector.add(holdSince, hold.map(h -> recording.measure(h::start)));
+    Finding<Interval> read =
+        hold.flatMap(h -> power.map(p -> new Interval(p.firstSecond(), p.lastSecond())));
+    charge(HOLD_FROM, read, d -> hold.value().orElseThrow().start(d));
+    charge(HOLD_TO, read, d -> hold.value().orElseThrow().end(d));
   }
 
-  /** Adds the state of charge at a moment. */
-  private void charge(
-      Metric metric, Interval times, ToDoubleFunction<Draw> second, List<RowRef> rows) {
-    if (recording.chargeReadAround(times)) {
-      collector.add(metric, recording.measure(d -> d.trueChargeAt(second.applyAsDouble(d))), rows);
-    } else {
-      collector.withheld(
-          metric, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.SOC_NOT_READ_THEN);
-    }
+  /** Adds the state of charge at a moment within some times. */
+  private void charge(Metric metric, Finding<Interval> times, ToDoubleFunction<Draw> second) {
+    collector.add(
+        metric,
+        times
+            .flatMap(recording::chargeAround)
+            .map(q -> recording.measure(d -> d.trueChargeAt(second.applyAsDouble(d)))));
   }
 }

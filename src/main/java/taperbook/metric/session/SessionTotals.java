@@ -1,15 +1,14 @@
 package taperbook.metric.session;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.bounds.LinearPower;
 import taperbook.metric.course.Draw;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.plan.Basis;
@@ -44,38 +43,27 @@ public final class SessionTotals {
   }
 
   private void ends() {
-    Metric start = end("start_soc", Texts.of("number.start_soc"));
-    Metric end = end("end_soc", Texts.of("number.end_soc"));
-    if (recording.soc().isEmpty()) {
-      collector.withheld(start, Recording.NO_SOC);
-      collector.withheld(end, Recording.NO_SOC);
-      return;
-    }
-    Trace soc = recording.soc().get();
-    collector.measured(start, shown(soc.firstValue(), soc), List.of(soc.row(0)));
-    collector.measured(end, shown(soc.lastValue(), soc), List.of(soc.row(soc.size() - 1)));
+    collector.measured(end("start_soc"), recording.charge().flatMap(q -> shown(q, 0)));
+    collector.measured(end("end_soc"), recording.charge().flatMap(q -> shown(q, q.size() - 1)));
   }
 
   /** Returns a displayed charge with all true charges that the display's rounding allows. */
-  private Estimate shown(double value, Trace soc) {
+  private Finding<Estimate> shown(Trace soc, int i) {
+    double value = soc.value(i);
     double step = 2 * soc.halfStep();
-    return switch (recording.session().displayRounding()) {
-      case NEAREST -> Estimate.around(value, soc.halfStep());
-      case DOWN -> new Estimate(value, new Interval(value, value + step));
-      case UP -> new Estimate(value, new Interval(value - step, value));
-      case NOT_KNOWN -> Estimate.around(value, step);
-    };
+    Estimate estimate =
+        switch (recording.session().displayRounding()) {
+          case NEAREST -> Estimate.around(value, soc.halfStep());
+          case DOWN -> new Estimate(value, new Interval(value, value + step));
+          case UP -> new Estimate(value, new Interval(value - step, value));
+          case NOT_KNOWN -> Estimate.around(value, step);
+        };
+    return Finding.of(estimate, List.of(soc.row(i)));
   }
 
-  private static Metric end(String id, String label) {
-    return new Metric(
-        id,
-        label,
-        Unit.PERCENT,
-        Method.END_READING,
-        Basis.READINGS,
-        Set.of(Input.READINGS),
-        Set.of(Role.LIBRARY));
+  private static Metric end(String id) {
+    return Metric.of(id, Unit.PERCENT, Method.END_READING, Basis.READINGS, Set.of(Input.READINGS))
+        .in(Role.LIBRARY);
   }
 
   private void time() {
@@ -92,79 +80,47 @@ public final class SessionTotals {
             .orElseThrow();
     collector.measured(
         uninterrupted.included(metric, 0, end),
-        Estimate.around(end, last.clockHalfStep()),
-        List.of(last.row(last.size() - 1)));
+        Finding.of(Estimate.around(end, last.clockHalfStep()), List.of(last.row(last.size() - 1))));
   }
 
   private void energyAdded() {
     Metric added =
-        Metric.charging(
-                "energy_added",
-                Texts.of("number.energy_added"),
-                Unit.KILOWATT_HOUR,
-                Method.ENERGY_COUNTER)
-            .in(Role.ENERGY);
-    Metric average =
-        Metric.charging(
-            "average_power_session",
-            Texts.of("number.average_power_session"),
-            Unit.KILOWATT,
-            Method.TIME_AVERAGE);
-    Optional<EnergyOverTime> source = recording.energy();
-    if (source.isEmpty()) {
-      collector.withheld(added, Recording.NO_ENERGY);
-      collector.withheld(average, Recording.NO_ENERGY);
-      return;
-    }
-    EnergyOverTime energy = source.get();
-    double from = energy.span().low();
-    double to = energy.span().high();
-    ToDoubleFunction<Draw> total = d -> d.course().energyAt(to) - d.course().energyAt(from);
-    List<RowRef> rows = energy.rows(from, to);
-    collector.add(added.with(energy.method()), recording.measure(total), rows);
-    if (to > from) {
-      double hours = (to - from) / LinearPower.SECONDS_PER_HOUR;
-      collector.add(
-          uninterrupted.included(average, from, to),
-          recording.measure(d -> total.applyAsDouble(d) / hours),
-          rows,
-          uninterrupted.caveats(from, to));
-    } else {
-      collector.withheld(average, Message.of("metric.session_totals.energy_was_read_at_one"));
-    }
+        Metric.charging("energy_added", Unit.KILOWATT_HOUR, Method.ENERGY_COUNTER).in(Role.ENERGY);
+    Metric average = Metric.charging("average_power_session", Unit.KILOWATT, Method.TIME_AVERAGE);
+    Finding<EnergyOverTime> energy = recording.energy();
+    Finding<Interval> span =
+        energy.from(e -> e.rows(e.span().low(), e.span().high())).map(EnergyOverTime::span);
+    Method method = energy.value().map(EnergyOverTime::method).orElse(added.method());
+    collector.add(added.with(method), span.map(s -> recording.measure(d -> added(d, s))));
+    Interval whole = span.value().orElse(Interval.exactly(0));
+    collector.add(
+        uninterrupted.included(average, whole.low(), whole.high()),
+        span.filter(s -> s.width() > 0, Message.of("metric.session_totals.energy_was_read_at_one"))
+            .map(
+                s ->
+                    recording.measure(
+                        d -> added(d, s) / (s.width() / LinearPower.SECONDS_PER_HOUR))),
+        uninterrupted.caveats(whole.low(), whole.high()));
+  }
+
+  private static double added(Draw draw, Interval span) {
+    return draw.course().energyAt(span.high()) - draw.course().energyAt(span.low());
   }
 
   private void energyPerShare() {
     Metric perShare =
-        Metric.charging(
-                "energy_per_soc",
-                Texts.of("number.energy_per_soc"),
-                Unit.KILOWATT_HOUR_PER_PERCENT,
-                Method.ENERGY_SHARE)
+        Metric.charging("energy_per_soc", Unit.KILOWATT_HOUR_PER_PERCENT, Method.ENERGY_SHARE)
             .in(Role.ENERGY)
             .in(Role.LIBRARY);
-    Metric full =
-        Metric.charging(
-            "implied_full_energy",
-            Texts.of("number.implied_full_energy"),
-            Unit.KILOWATT_HOUR,
-            Method.ENERGY_SHARE);
-    if (recording.soc().isEmpty()) {
-      collector.withheld(perShare, Recording.NO_SOC);
-      collector.withheld(full, Recording.NO_SOC);
-      return;
-    }
-    Trace soc = recording.soc().get();
-    Optional<EnergyOverTime> source = recording.energy();
-    if (source.isEmpty() || !recording.rises()) {
-      Message reason = source.isEmpty() ? recording.whyNoEnergy() : Recording.NO_GAIN;
-      collector.withheld(perShare, reason);
-      collector.withheld(full, reason);
-      return;
-    }
-    List<RowRef> rows = rowsOf(source.get(), soc);
-    collector.add(perShare, recording.measure(d -> perPercent(d, soc)), rows);
-    collector.add(full, recording.measure(d -> 100 * perPercent(d, soc)), rows);
+    Metric full = Metric.charging("implied_full_energy", Unit.KILOWATT_HOUR, Method.ENERGY_SHARE);
+    Finding<Trace> gained =
+        recording
+            .charge()
+            .and(recording.energy())
+            .filter(q -> recording.rises(), Recording.NO_GAIN)
+            .from(this::rows);
+    collector.add(perShare, gained.map(q -> recording.measure(d -> perPercent(d, q))));
+    collector.add(full, gained.map(q -> recording.measure(d -> 100 * perPercent(d, q))));
   }
 
   /** Returns energy added over charge gained, kWh per %. */
@@ -175,10 +131,11 @@ public final class SessionTotals {
         / (draw.course().chargeAt(to) - draw.course().chargeAt(from));
   }
 
-  private static List<RowRef> rowsOf(EnergyOverTime energy, Trace soc) {
-    List<RowRef> rows = new ArrayList<>(energy.rows(soc.firstSecond(), soc.lastSecond()));
-    rows.add(soc.row(0));
-    rows.add(soc.row(soc.size() - 1));
-    return rows;
+  private List<RowRef> rows(Trace soc) {
+    EnergyOverTime energy = recording.energy().value().orElseThrow();
+    return Stream.concat(
+            energy.rows(soc.firstSecond(), soc.lastSecond()).stream(),
+            Stream.of(soc.row(0), soc.row(soc.size() - 1)))
+        .toList();
   }
 }

@@ -1,22 +1,20 @@
 package taperbook.metric.session;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
-import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
+import taperbook.metric.session.UninterruptedMetrics.Span;
 import taperbook.plan.Basis;
 import taperbook.quantity.Unit;
 import taperbook.result.Method;
 import taperbook.result.Metric;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
 import taperbook.session.Trace;
 
 /** Computes the minutes to each state-of-charge mark, with the energy, power and distance there. */
@@ -40,19 +38,12 @@ public final class SocTimeMetrics {
   }
 
   private void measure(int mark) {
-    Optional<List<RowRef>> rows = recording.rowsAround(mark);
-    if (rows.isEmpty()) {
-      Message reason = recording.whyNotReached(mark);
-      for (Metric metric :
-          List.of(timeMetric(mark), energyMetric(mark), powerMetric(mark), distanceMetric(mark))) {
-        collector.withheld(metric, reason);
-      }
-      return;
-    }
-    uninterrupted.time(timeMetric(mark), d -> 0, second(mark), rows.get(), List.of());
-    energy(mark, rows.get());
-    power(mark, rows.get());
-    distance(mark, rows.get());
+    Finding<Trace> reached = recording.reached(mark);
+    ToDoubleFunction<Draw> second = second(mark);
+    uninterrupted.time(timeMetric(mark), reached.map(q -> new Span(d -> 0, second)));
+    energy(mark, reached, second);
+    power(mark, reached, second);
+    distance(mark, reached);
   }
 
   /** Returns when the display first shows a mark; zero for one that it showed from the start. */
@@ -95,59 +86,44 @@ public final class SocTimeMetrics {
         Input.ROAD);
   }
 
-  private void energy(int mark, List<RowRef> edge) {
-    Optional<EnergyOverTime> source = recording.energy();
-    if (source.isEmpty()) {
-      collector.withheld(energyMetric(mark), recording.whyNoEnergy());
-      return;
-    }
-    double start = source.get().span().low();
-    List<RowRef> rows = new ArrayList<>(edge);
-    rows.addAll(recording.energyRows(start, recording.secondOf(mark)));
-    ToDoubleFunction<Draw> second = second(mark);
+  private void energy(int mark, Finding<Trace> reached, ToDoubleFunction<Draw> second) {
     collector.add(
         energyMetric(mark),
-        recording.measure(
-            d -> d.course().energyAt(second.applyAsDouble(d)) - d.course().energyAt(start)),
-        rows);
+        reached
+            .flatMap(q -> recording.energy())
+            .map(e -> e.span().low())
+            .from(start -> recording.energyRows(start, recording.secondOf(mark)))
+            .map(
+                start ->
+                    recording.measure(
+                        d ->
+                            d.course().energyAt(second.applyAsDouble(d))
+                                - d.course().energyAt(start))));
   }
 
-  private void power(int mark, List<RowRef> rows) {
-    double at = recording.secondOf(mark);
-    Optional<Trace> power =
-        recording.power().filter(p -> p.firstSecond() <= at && at <= p.lastSecond());
-    if (power.isEmpty()) {
-      collector.withheld(
-          powerMetric(mark),
-          recording.power().isEmpty()
-              ? Recording.NO_POWER
-              : Message.of("metric.soc_time_metrics.no_power_was_read_there"));
-      return;
-    }
-    ToDoubleFunction<Draw> second = second(mark);
+  private void power(int mark, Finding<Trace> reached, ToDoubleFunction<Draw> second) {
+    Message notThere = Message.of("metric.soc_time_metrics.no_power_was_read_there");
     collector.add(
         powerMetric(mark),
-        recording.measure(d -> d.course().powerAt(second.applyAsDouble(d))),
-        rows);
+        reached
+            .map(q -> recording.secondOf(mark))
+            .flatMap(at -> recording.powersWithin(at, at, notThere))
+            .map(p -> recording.measure(d -> d.course().powerAt(second.applyAsDouble(d)))));
   }
 
-  private void distance(int mark, List<RowRef> edge) {
-    if (range.chosenRange().withheld().isPresent()) {
-      collector.withheld(distanceMetric(mark), range.chosenRange().withheld().get());
-      return;
-    }
-    Trace soc = recording.soc().orElseThrow();
-    List<RowRef> rows = new ArrayList<>(edge);
-    rows.add(soc.row(0));
-    rows.addAll(range.chosenRange().rows());
+  private void distance(int mark, Finding<Trace> reached) {
     boolean rated = range.chosenBasis() == Basis.RATED;
     collector.add(
         distanceMetric(mark),
-        recording.measure(
-            d ->
-                Math.max(0, mark - d.course().chargeAt(soc.firstSecond()))
-                    / 100
-                    * (rated ? d.drive().ratedRange() : d.drive().fullRange())),
-        rows);
+        reached
+            .and(range.chosenRange())
+            .from(q -> List.of(q.row(0)))
+            .map(
+                q ->
+                    recording.measure(
+                        d ->
+                            Math.max(0, mark - d.course().chargeAt(q.firstSecond()))
+                                / 100
+                                * (rated ? d.drive().ratedRange() : d.drive().fullRange()))));
   }
 }

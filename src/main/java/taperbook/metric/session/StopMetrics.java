@@ -2,18 +2,20 @@ package taperbook.metric.session;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
+import taperbook.metric.session.UninterruptedMetrics.Span;
 import taperbook.plan.Basis;
 import taperbook.plan.StopMinutes;
 import taperbook.quantity.Estimate;
+import taperbook.quantity.Interval;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.Unit;
 import taperbook.result.Method;
@@ -57,22 +59,13 @@ public final class StopMetrics {
             Method.DISTANCE_AFTER,
             range.chosenBasis(),
             Input.ROAD);
-    Optional<Message> reason = range.chosenRange().withheld().or(() -> whyNoCharge(minutes));
-    if (reason.isPresent()) {
-      collector.withheld(metric, reason.get());
-      return;
-    }
-    Trace soc = recording.soc().orElseThrow();
-    double start = soc.firstSecond();
-    List<RowRef> rows = chargeRows(soc, minutes);
-    rows.addAll(range.chosenRange().rows());
     uninterrupted.after(
         metric,
-        start,
+        range.chosenRange().flatMap(r -> charged(minutes)),
         60.0 * minutes,
-        soc.lastSecond(),
-        (d, second) -> kilometres(d, range.chosenBasis(), start, second),
-        rows);
+        (d, second) ->
+            kilometres(
+                d, range.chosenBasis(), recording.soc().orElseThrow().firstSecond(), second));
   }
 
   private void charge(int minutes) {
@@ -82,19 +75,7 @@ public final class StopMetrics {
             Texts.of("number.soc_after", minutes),
             Unit.PERCENT,
             Method.SOC_AFTER);
-    Optional<Message> reason = whyNoCharge(minutes);
-    if (reason.isPresent()) {
-      collector.withheld(metric, reason.get());
-      return;
-    }
-    Trace soc = recording.soc().orElseThrow();
-    uninterrupted.after(
-        metric,
-        soc.firstSecond(),
-        60.0 * minutes,
-        soc.lastSecond(),
-        Draw::trueChargeAt,
-        chargeRows(soc, minutes));
+    uninterrupted.after(metric, charged(minutes), 60.0 * minutes, Draw::trueChargeAt);
   }
 
   private void energy(int minutes) {
@@ -104,25 +85,16 @@ public final class StopMetrics {
             Texts.of("number.energy_after", minutes),
             Unit.KILOWATT_HOUR,
             Method.ENERGY_COUNTER);
-    Optional<EnergyOverTime> source = recording.energy();
-    if (source.isEmpty() || recording.hasFewRows()) {
-      collector.withheld(metric, source.isEmpty() ? recording.whyNoEnergy() : Recording.FEW_ROWS);
-      return;
-    }
-    double start = source.get().span().low();
-    double last = source.get().span().high();
-    Optional<Message> reason = whyPastTheEnd(start, last, minutes);
-    if (reason.isPresent()) {
-      collector.withheld(metric, reason.get());
-      return;
-    }
+    Finding<EnergyOverTime> energy =
+        recording.energy().filter(e -> !recording.hasFewRows(), Recording.FEW_ROWS);
+    double start = energy.value().map(e -> e.span().low()).orElse(0.0);
     uninterrupted.after(
-        metric.with(source.get().method()),
-        start,
+        energy.value().map(e -> metric.with(e.method())).orElse(metric),
+        energy
+            .flatMap(e -> longEnough(e.span(), minutes))
+            .from(s -> recording.energyRows(start, start + 60.0 * minutes)),
         60.0 * minutes,
-        last,
-        (d, second) -> d.course().energyAt(second) - d.course().energyAt(start),
-        recording.energyRows(start, start + 60.0 * minutes));
+        (d, second) -> d.course().energyAt(second) - d.course().energyAt(start));
   }
 
   /** Returns the distance on the chosen basis of the charge gained between two times, km. */
@@ -131,21 +103,23 @@ public final class StopMetrics {
     return (draw.course().chargeAt(to) - draw.course().chargeAt(from)) / 100 * full;
   }
 
-  private Optional<Message> whyNoCharge(int minutes) {
-    if (recording.clock().isEmpty()) {
-      return Optional.of(recording.whyNoClock());
-    }
-    Trace soc = recording.soc().orElseThrow();
-    return whyPastTheEnd(soc.firstSecond(), soc.lastSecond(), minutes);
+  /** Returns when the charge was read, if that is long enough for a stop. */
+  private Finding<Interval> charged(int minutes) {
+    return recording
+        .rising()
+        .flatMap(
+            q ->
+                longEnough(new Interval(q.firstSecond(), q.lastSecond()), minutes)
+                    .from(s -> chargeRows(q, minutes)));
   }
 
-  private Optional<Message> whyPastTheEnd(double start, double last, int minutes) {
-    return last - start < 60.0 * minutes
-        ? Optional.of(
+  private Finding<Interval> longEnough(Interval readings, int minutes) {
+    return Finding.of(readings, List.<RowRef>of())
+        .filter(
+            r -> r.width() >= 60.0 * minutes,
             Message.of(
                 "metric.stop_metrics.readings_end_after",
-                recording.formatter().value(Estimate.exactly(last - start), Unit.SECOND)))
-        : Optional.empty();
+                recording.formatter().value(Estimate.exactly(readings.width()), Unit.SECOND)));
   }
 
   /** Returns the first row and those around the end of the given minutes. */
@@ -165,30 +139,14 @@ public final class StopMetrics {
             Method.CHARGING_SPEED,
             range.chosenBasis(),
             Input.ROAD);
-    Optional<List<RowRef>> edges = recording.rowsBetween(window.from(), window.to());
-    if (range.chosenRange().withheld().isPresent() || edges.isEmpty()) {
-      collector.withheld(
-          metric,
-          range
-              .chosenRange()
-              .withheld()
-              .orElseGet(
-                  () ->
-                      recording.whyNotReached(
-                          recording.rowsAround(window.from()).isEmpty()
-                              ? window.from()
-                              : window.to())));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(edges.get());
-    rows.addAll(range.chosenRange().rows());
     ToDoubleFunction<Draw> from = WindowMetrics.start(recording, window);
     ToDoubleFunction<Draw> to = recording.firstShown(window.to());
     uninterrupted.average(
         metric,
-        d -> kilometres(d, range.chosenBasis(), from.applyAsDouble(d), to.applyAsDouble(d)),
-        from,
-        to,
-        rows);
+        range
+            .chosenRange()
+            .and(recording.between(window.from(), window.to()))
+            .map(r -> new Span(from, to)),
+        d -> kilometres(d, range.chosenBasis(), from.applyAsDouble(d), to.applyAsDouble(d)));
   }
 }

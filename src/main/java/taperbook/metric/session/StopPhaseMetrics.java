@@ -1,13 +1,12 @@
 package taperbook.metric.session;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import taperbook.i18n.Message;
-import taperbook.i18n.Texts;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.plan.Basis;
 import taperbook.quantity.Estimate;
@@ -18,14 +17,19 @@ import taperbook.result.Metric;
 import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Input;
-import taperbook.session.RowRef;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
 /** Computes the phases of a stop from arrival to departure, if their times are stated. */
 public final class StopPhaseMetrics {
-  /** The time of an event, and the rows that state it. */
-  private record Moment(Estimate second, List<RowRef> rows) {}
+  private static final Message NO_ARRIVAL =
+      Message.of("metric.stop_phase_metrics.time_of_arriving_is_not");
+  private static final Message NO_PLUG_IN =
+      Message.of("metric.stop_phase_metrics.time_of_plugging_in_is");
+  private static final Message NO_LEAVING =
+      Message.of("metric.stop_phase_metrics.time_of_leaving_is_not");
+  private static final Message NO_POWER =
+      Message.of("metric.stop_phase_metrics.neither_readings_nor_conditions_say");
 
   private final Session session;
 
@@ -36,48 +40,23 @@ public final class StopPhaseMetrics {
   /** Adds the times of a session's stop. */
   public static void measure(Session session, MetricCollector collector) {
     StopPhaseMetrics door = new StopPhaseMetrics(session);
-    Optional<Moment> arrived = door.stated(ConditionItem.ARRIVED);
-    Optional<Moment> plugged = door.stated(ConditionItem.PLUGGED_IN);
-    Optional<Moment> left = door.stated(ConditionItem.LEFT);
     boolean none =
         Stream.of(
-                arrived,
-                plugged,
-                left,
-                door.stated(ConditionItem.FIRST_POWER),
-                door.stated(ConditionItem.UNPLUGGED))
-            .allMatch(Optional::isEmpty);
+                ConditionItem.ARRIVED,
+                ConditionItem.PLUGGED_IN,
+                ConditionItem.LEFT,
+                ConditionItem.FIRST_POWER,
+                ConditionItem.UNPLUGGED)
+            .allMatch(item -> session.conditions().amount(item).isEmpty());
     if (none) {
       return;
     }
-    Message noArrival = Message.of("metric.stop_phase_metrics.time_of_arriving_is_not");
-    add(
-        collector,
-        metric("arrival_to_power_time", Texts.of("number.arrival_to_power_time")),
-        arrived.flatMap(a -> door.firstPower().map(f -> between(a, f))),
-        arrived.isEmpty() ? noArrival : NO_POWER);
-    add(
-        collector,
-        metric("plug_in_to_power_time", Texts.of("number.plug_in_to_power_time")),
-        plugged.flatMap(p -> door.firstPower().map(f -> between(p, f))),
-        plugged.isEmpty()
-            ? Message.of("metric.stop_phase_metrics.time_of_plugging_in_is")
-            : NO_POWER);
-    Message noDoor =
-        arrived.isEmpty()
-            ? noArrival
-            : Message.of("metric.stop_phase_metrics.time_of_leaving_is_not");
-    Optional<Moment> whole = door.doorToDoor();
-    add(
-        collector,
-        metric("stop_door_to_door", Texts.of("number.stop_door_to_door")),
-        whole,
-        noDoor);
-    add(
-        collector,
-        metric("stop_overhead", Texts.of("number.stop_overhead")),
-        door.overhead(),
-        whole.isEmpty() ? noDoor : NO_POWER);
+    Finding<Estimate> arrived = door.stated(ConditionItem.ARRIVED, NO_ARRIVAL);
+    Finding<Estimate> plugged = door.stated(ConditionItem.PLUGGED_IN, NO_PLUG_IN);
+    collector.measured(metric("arrival_to_power_time"), between(arrived, door.firstPower()));
+    collector.measured(metric("plug_in_to_power_time"), between(plugged, door.firstPower()));
+    collector.measured(metric("stop_door_to_door"), door.doorToDoor());
+    collector.measured(metric("stop_overhead"), door.overhead());
   }
 
   /**
@@ -85,63 +64,45 @@ public final class StopPhaseMetrics {
    * stated.
    */
   public static Optional<Estimate> overhead(Session session) {
-    return new StopPhaseMetrics(session).overhead().map(Moment::second);
+    return new StopPhaseMetrics(session).overhead().value();
   }
 
-  private static final Message NO_POWER =
-      Message.of("metric.stop_phase_metrics.neither_readings_nor_conditions_say");
-
-  private static Metric metric(String id, String label) {
-    return new Metric(
-        id, label, Unit.SECOND, Method.DOOR_TO_DOOR, Basis.READINGS, Set.of(Input.READINGS));
+  private static Metric metric(String id) {
+    return Metric.of(id, Unit.SECOND, Method.DOOR_TO_DOOR, Basis.READINGS, Set.of(Input.READINGS));
   }
 
-  private static void add(
-      MetricCollector collector, Metric metric, Optional<Moment> time, Message reason) {
-    time.ifPresentOrElse(
-        t -> collector.measured(metric, t.second(), t.rows()),
-        () -> collector.withheld(metric, reason));
+  private Finding<Estimate> stated(ConditionItem item, Message otherwise) {
+    return Finding.of(session.conditions().amount(item), otherwise)
+        .from(second -> session.conditions().rows(item));
   }
 
-  private Optional<Moment> stated(ConditionItem item) {
-    return session
-        .conditions()
-        .amount(item)
-        .map(second -> new Moment(second, session.conditions().rows(item)));
-  }
-
-  private Optional<Moment> doorToDoor() {
-    return stated(ConditionItem.ARRIVED)
-        .flatMap(a -> stated(ConditionItem.LEFT).map(l -> between(a, l)));
+  private Finding<Estimate> doorToDoor() {
+    return between(
+        stated(ConditionItem.ARRIVED, NO_ARRIVAL), stated(ConditionItem.LEFT, NO_LEAVING));
   }
 
   /** Returns door-to-door time minus charging: before power and after it. */
-  private Optional<Moment> overhead() {
-    return doorToDoor()
-        .flatMap(
-            door ->
-                firstPower()
-                    .flatMap(first -> end().map(end -> between(between(first, end), door))));
+  private Finding<Estimate> overhead() {
+    Finding<Estimate> door = doorToDoor();
+    return door.flatMap(d -> between(between(firstPower(), end()), door));
   }
 
-  private static Moment between(Moment from, Moment to) {
-    Estimate raw = to.second().minus(from.second());
-    List<RowRef> rows = new ArrayList<>(from.rows());
-    rows.addAll(to.rows());
-    return new Moment(new Estimate(Math.max(0, raw.value()), raw.bounds().atLeast(0)), rows);
+  private static Finding<Estimate> between(Finding<Estimate> from, Finding<Estimate> to) {
+    return from.flatMap(f -> to.map(t -> t.minus(f)))
+        .map(raw -> new Estimate(Math.max(0, raw.value()), raw.bounds().atLeast(0)));
   }
 
   /** Returns the stated time of first power, or that of the first row that shows power. */
-  private Optional<Moment> firstPower() {
-    return stated(ConditionItem.FIRST_POWER).or(this::firstRowWithPower);
+  private Finding<Estimate> firstPower() {
+    return stated(ConditionItem.FIRST_POWER, NO_POWER).or(this::firstRowWithPower);
   }
 
-  private Optional<Moment> firstRowWithPower() {
+  private Finding<Estimate> firstRowWithPower() {
     Optional<Trace> power = session.trace(Channel.POWER);
     OptionalInt at =
         power.map(p -> p.firstAbove(Session.MAX_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
     if (at.isEmpty()) {
-      return Optional.empty();
+      return Finding.missing(NO_POWER);
     }
     Trace p = power.get();
     int i = at.getAsInt();
@@ -149,23 +110,24 @@ public final class StopPhaseMetrics {
     double before =
         i > 0
             ? p.second(i - 1)
-            : stated(ConditionItem.PLUGGED_IN)
-                .or(() -> stated(ConditionItem.ARRIVED))
-                .map(m -> m.second().value())
+            : stated(ConditionItem.PLUGGED_IN, NO_PLUG_IN)
+                .or(() -> stated(ConditionItem.ARRIVED, NO_ARRIVAL))
+                .value()
+                .map(Estimate::value)
                 .orElse(second);
-    return Optional.of(moment(p, i, Math.min(before, second), second));
+    return moment(p, i, Math.min(before, second), second);
   }
 
-  private static Moment moment(Trace power, int i, double earliest, double latest) {
+  private static Finding<Estimate> moment(Trace power, int i, double earliest, double latest) {
     double half = power.clockHalfStep();
-    return new Moment(
+    return Finding.of(
         new Estimate(power.second(i), new Interval(earliest - half, latest + half)),
         List.of(power.row(i)));
   }
 
   /** Returns the end of charging: unplugging, unless power stopped before. */
-  private Optional<Moment> end() {
-    Optional<Moment> unplugged = stated(ConditionItem.UNPLUGGED);
+  private Finding<Estimate> end() {
+    Finding<Estimate> unplugged = stated(ConditionItem.UNPLUGGED, NO_POWER);
     Optional<Trace> power = session.trace(Channel.POWER);
     OptionalInt at =
         power.map(p -> p.lastAbove(Session.MAX_AT_REST_KILOWATTS)).orElse(OptionalInt.empty());
@@ -175,12 +137,10 @@ public final class StopPhaseMetrics {
     Trace p = power.get();
     int i = at.getAsInt();
     if (i < p.size() - 1) {
-      return Optional.of(moment(p, i, p.second(i), p.second(i + 1)));
+      return moment(p, i, p.second(i), p.second(i + 1));
     }
-    if (unplugged.isPresent()) {
-      return unplugged;
-    }
-    double latest = stated(ConditionItem.LEFT).map(l -> l.second().value()).orElse(p.second(i));
-    return Optional.of(moment(p, i, p.second(i), Math.max(p.second(i), latest)));
+    double latest =
+        session.conditions().amount(ConditionItem.LEFT).map(Estimate::value).orElse(p.second(i));
+    return unplugged.or(() -> moment(p, i, p.second(i), Math.max(p.second(i), latest)));
   }
 }

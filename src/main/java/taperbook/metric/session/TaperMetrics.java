@@ -3,17 +3,18 @@ package taperbook.metric.session;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.LinearPower;
-import taperbook.metric.bounds.PowerIntegral;
 import taperbook.metric.fit.LastFall;
 import taperbook.metric.fit.Segment;
 import taperbook.metric.fit.SegmentKind;
 import taperbook.metric.fit.Step;
 import taperbook.metric.fit.TaperFit;
 import taperbook.metric.fit.TimeShare;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -34,27 +35,20 @@ public final class TaperMetrics {
   private static final double COVERAGE = 0.95;
 
   private static final Metric COUNT =
-      Metric.charging(
-          "taper_segments", Texts.of("number.taper_segments"), Unit.ONE, Method.SEGMENTED_FIT);
+      Metric.charging("taper_segments", Unit.ONE, Method.SEGMENTED_FIT);
   private static final Metric WARM_UP_END =
-      fitted("warm_up_end_soc", Texts.of("number.warm_up_end_soc"), Unit.PERCENT).in(Role.CURVE);
+      Metric.charging("warm_up_end_soc", Unit.PERCENT, Method.SEGMENTED_FIT).in(Role.CURVE);
   private static final Metric PLATEAU_FROM =
-      fitted("longest_plateau_soc_from", Texts.of("number.longest_plateau_soc_from"), Unit.PERCENT);
+      Metric.charging("longest_plateau_soc_from", Unit.PERCENT, Method.SEGMENTED_FIT);
   private static final Metric PLATEAU_TO =
-      fitted("longest_plateau_soc_to", Texts.of("number.longest_plateau_soc_to"), Unit.PERCENT);
+      Metric.charging("longest_plateau_soc_to", Unit.PERCENT, Method.SEGMENTED_FIT);
   private static final Metric STEEPEST =
-      fitted(
-              "steepest_taper_slope",
-              Texts.of("number.steepest_taper_slope"),
-              Unit.KILOWATT_PER_PERCENT)
+      Metric.charging("steepest_taper_slope", Unit.KILOWATT_PER_PERCENT, Method.SEGMENTED_FIT)
           .in(Role.CURVE);
   private static final Metric RATIO =
-      Metric.charging(
-              "peak_to_average_ratio",
-              Texts.of("number.peak_to_average_ratio"),
-              Unit.ONE,
-              Method.PEAK_TO_AVERAGE)
-          .in(Role.CURVE);
+      Metric.charging("peak_to_average_ratio", Unit.ONE, Method.PEAK_TO_AVERAGE).in(Role.CURVE);
+  private static final Message FEW_POINTS =
+      Message.of("metric.taper_metrics.power_was_read_at_fewer", TaperFit.FEWEST_POINTS);
   private static final List<Integer> SHARES_OF_PEAK = List.of(80, 50);
   private static final List<Integer> LEVELS_KILOWATTS = List.of(50, 100, 150);
 
@@ -78,34 +72,36 @@ public final class TaperMetrics {
   }
 
   private void fit() {
-    Optional<TaperFit> fit =
-        recording.soc().flatMap(soc -> recording.steadyPower().flatMap(p -> TaperFit.of(soc, p)));
-    if (fit.isEmpty()) {
-      for (Metric metric : List.of(COUNT, WARM_UP_END, PLATEAU_FROM, PLATEAU_TO, STEEPEST)) {
-        collector.withheld(metric, whyNoFit());
-      }
-      return;
-    }
-    List<Segment> segments = fit.get().segments();
-    List<RowRef> all = segments.stream().flatMap(s -> s.rows().stream()).distinct().toList();
-    Estimate count = new Estimate(segments.size(), fit.get().counts());
-    collector.covered(COUNT, count, COVERAGE, all);
-    for (int k = 0; k < segments.size(); k++) {
-      segment(segments, k);
-    }
-    fit.get().steps().forEach(this::step);
-    warmUp(segments);
-    plateau(fit.get());
-    steepest(segments);
+    Finding<TaperFit> fit =
+        recording
+            .charge()
+            .flatMap(
+                soc ->
+                    recording
+                        .powers()
+                        .flatMap(
+                            p ->
+                                Finding.of(
+                                    recording.steadyPower().flatMap(s -> TaperFit.of(soc, s)),
+                                    FEW_POINTS)))
+            .from(f -> rows(f.segments()));
+    collector.covered(COUNT, fit.map(f -> new Estimate(f.segments().size(), f.counts())), COVERAGE);
+    fit.value()
+        .ifPresent(
+            f -> {
+              IntStream.range(0, f.segments().size()).forEach(k -> segment(f.segments(), k));
+              f.steps().forEach(this::step);
+            });
+    collector.covered(WARM_UP_END, part(fit, this::warmUp).map(Segment::to), COVERAGE);
+    Finding<List<Segment>> plateau = part(fit, this::plateau);
+    collector.covered(PLATEAU_FROM, plateau.map(run -> run.get(0).from()), COVERAGE);
+    collector.covered(PLATEAU_TO, plateau.map(run -> run.get(run.size() - 1).to()), COVERAGE);
+    collector.covered(STEEPEST, part(fit, this::steepest).map(Segment::slope), COVERAGE);
   }
 
-  private Message whyNoFit() {
-    if (recording.soc().isEmpty()) {
-      return Recording.NO_SOC;
-    }
-    return recording.power().isEmpty()
-        ? Recording.NO_POWER
-        : Message.of("metric.taper_metrics.power_was_read_at_fewer", TaperFit.FEWEST_POINTS);
+  /** Returns a part of the fit, with the rows of the part only. */
+  private static <T> Finding<T> part(Finding<TaperFit> fit, Function<TaperFit, Finding<T>> part) {
+    return fit.value().map(part).orElseGet(() -> Finding.missing(fit.reason().orElseThrow()));
   }
 
   private void segment(List<Segment> segments, int k) {
@@ -122,18 +118,21 @@ public final class TaperMetrics {
             id + "_slope",
             Texts.of("number.taper_segment_slope", k + 1, kind),
             Unit.KILOWATT_PER_PERCENT);
-    collector.covered(from, segment.from(), k == 0 ? 1 : COVERAGE, segment.rows());
-    collector.covered(to, segment.to(), k == segments.size() - 1 ? 1 : COVERAGE, segment.rows());
-    if (segment.slopeSeen()) {
-      collector.covered(slope, segment.slope(), COVERAGE, segment.rows());
-    } else {
-      collector.withheld(slope, Message.of("metric.taper_metrics.fewer_than_two_states_of"));
-    }
+    List<RowRef> rows = segment.rows();
+    boolean isLast = k == segments.size() - 1;
+    collector.covered(from, Finding.of(segment.from(), rows), k == 0 ? 1 : COVERAGE);
+    collector.covered(to, Finding.of(segment.to(), rows), isLast ? 1 : COVERAGE);
+    collector.covered(
+        slope,
+        Finding.of(segment.slope(), rows)
+            .filter(
+                s -> segment.slopeSeen(),
+                Message.of("metric.taper_metrics.fewer_than_two_states_of")),
+        COVERAGE);
     collector.covered(
         fitted(id + "_power", Texts.of("number.taper_segment_power", k + 1, kind), Unit.KILOWATT),
-        segment.power(),
-        COVERAGE,
-        segment.rows());
+        Finding.of(segment.power(), rows),
+        COVERAGE);
   }
 
   private void step(Step step) {
@@ -141,43 +140,33 @@ public final class TaperMetrics {
     String id = "taper_step_" + before;
     collector.covered(
         fitted(id + "_soc", Texts.of("number.taper_step_soc", before), Unit.PERCENT),
-        step.soc(),
-        1,
-        step.rows());
+        Finding.of(step.soc(), step.rows()),
+        1);
     collector.covered(
         fitted(id + "_height", Texts.of("number.taper_step_height", before), Unit.KILOWATT),
-        step.height(),
-        COVERAGE,
-        step.rows());
+        Finding.of(step.height(), step.rows()),
+        COVERAGE);
   }
 
-  private void warmUp(List<Segment> segments) {
+  private Finding<Segment> warmUp(TaperFit fit) {
     List<Segment> climb =
-        segments.stream().takeWhile(s -> s.kind() == SegmentKind.WARM_UP).toList();
+        fit.segments().stream().takeWhile(s -> s.kind() == SegmentKind.WARM_UP).toList();
     if (climb.isEmpty()) {
-      collector.withheld(WARM_UP_END, NO_CLIMB);
-    } else if (climb.size() == segments.size()) {
-      collector.withheld(
-          WARM_UP_END, Message.of("metric.taper_metrics.power_was_still_climbing_at"));
-    } else {
-      collector.covered(WARM_UP_END, climb.get(climb.size() - 1).to(), COVERAGE, rows(climb));
+      return Finding.missing(NO_CLIMB);
     }
+    return climb.size() == fit.segments().size()
+        ? Finding.missing(Message.of("metric.taper_metrics.power_was_still_climbing_at"))
+        : Finding.of(climb.get(climb.size() - 1), rows(climb));
   }
 
-  private void plateau(TaperFit fit) {
-    Optional<List<Segment>> longest =
-        runs(fit, SegmentKind.PLATEAU).stream()
-            .max(
-                Comparator.comparingDouble(
-                    r -> r.get(r.size() - 1).to().value() - r.get(0).from().value()));
-    if (longest.isEmpty()) {
-      collector.withheld(PLATEAU_FROM, Message.of("metric.taper_metrics.no_plateau_was_seen"));
-      collector.withheld(PLATEAU_TO, Message.of("metric.taper_metrics.no_plateau_was_seen"));
-      return;
-    }
-    List<Segment> run = longest.get();
-    collector.covered(PLATEAU_FROM, run.get(0).from(), COVERAGE, rows(run));
-    collector.covered(PLATEAU_TO, run.get(run.size() - 1).to(), COVERAGE, rows(run));
+  private Finding<List<Segment>> plateau(TaperFit fit) {
+    return Finding.of(
+            runs(fit, SegmentKind.PLATEAU).stream()
+                .max(
+                    Comparator.comparingDouble(
+                        r -> r.get(r.size() - 1).to().value() - r.get(0).from().value())),
+            Message.of("metric.taper_metrics.no_plateau_was_seen"))
+        .from(TaperMetrics::rows);
   }
 
   /** Groups consecutive segments of one kind without a step between them. */
@@ -202,16 +191,13 @@ public final class TaperMetrics {
     return run.stream().flatMap(s -> s.rows().stream()).distinct().toList();
   }
 
-  private void steepest(List<Segment> segments) {
-    Optional<Segment> steepest =
-        segments.stream()
-            .filter(s -> s.kind() == SegmentKind.TAPER && s.slopeSeen())
-            .min(Comparator.comparingDouble(s -> s.slope().value()));
-    if (steepest.isEmpty()) {
-      collector.withheld(STEEPEST, Message.of("metric.taper_metrics.no_taper_was_seen"));
-    } else {
-      collector.covered(STEEPEST, steepest.get().slope(), COVERAGE, steepest.get().rows());
-    }
+  private Finding<Segment> steepest(TaperFit fit) {
+    return Finding.of(
+            fit.segments().stream()
+                .filter(s -> s.kind() == SegmentKind.TAPER && s.slopeSeen())
+                .min(Comparator.comparingDouble(s -> s.slope().value())),
+            Message.of("metric.taper_metrics.no_taper_was_seen"))
+        .from(Segment::rows);
   }
 
   private void fallBelow(int percentOfPeak) {
@@ -222,25 +208,23 @@ public final class TaperMetrics {
                 Unit.PERCENT,
                 Method.LAST_FALL)
             .in(Role.CURVE);
-    if (recording.soc().isEmpty() || recording.power().isEmpty()) {
-      collector.withheld(metric, recording.soc().isEmpty() ? Recording.NO_SOC : Recording.NO_POWER);
-      return;
-    }
-    Optional<LastFall> fall = LastFall.below(recording.power().get(), percentOfPeak / 100.0);
-    if (fall.isEmpty()) {
-      collector.withheld(
-          metric, Message.of("metric.taper_metrics.readings_do_not_end_surely", percentOfPeak));
-      return;
-    }
-    if (recording.chargeReadAround(fall.get().times())) {
-      double threshold = percentOfPeak / 100.0 * recording.power().get().max();
-      collector.add(
-          metric,
-          recording.measure(d -> d.trueChargeAt(d.course().lastAbove(threshold))),
-          fall.get().rows());
-    } else {
-      collector.withheld(metric, Recording.SOC_NOT_READ_THEN);
-    }
+    double share = percentOfPeak / 100.0;
+    Message notSurely =
+        Message.of("metric.taper_metrics.readings_do_not_end_surely", percentOfPeak);
+    collector.add(
+        metric,
+        recording
+            .charge()
+            .flatMap(q -> recording.powers())
+            .flatMap(
+                p ->
+                    Finding.of(LastFall.below(p, share), notSurely)
+                        .from(LastFall::rows)
+                        .flatMap(fall -> recording.chargeAround(fall.times()))
+                        .map(
+                            q ->
+                                recording.measure(
+                                    d -> d.trueChargeAt(d.course().lastAbove(share * p.max()))))));
   }
 
   private void timeAbove(int kilowatts) {
@@ -251,52 +235,40 @@ public final class TaperMetrics {
                 Unit.PERCENT,
                 Method.TIME_SHARE)
             .in(Role.CURVE);
-    Optional<PowerIntegral> integral = overTime(metric);
-    if (integral.isEmpty()) {
-      return;
-    }
-    Trace power = recording.power().orElseThrow();
     Interval recorded = recording.session().recorded();
     double session = recorded.high() - Math.min(0, recorded.low());
-    Estimate share = new TimeShare(power, session).atLeast(kilowatts);
-    collector.measured(metric, share, integral.get().rows(power.firstSecond(), power.lastSecond()));
+    collector.measured(metric, overTime().map(p -> new TimeShare(p, session).atLeast(kilowatts)));
   }
 
   private void peakToAverage() {
-    Optional<PowerIntegral> integral = overTime(RATIO);
-    if (integral.isEmpty()) {
-      return;
-    }
-    Trace power = recording.power().orElseThrow();
+    collector.measured(RATIO, overTime().flatMap(this::peakToAverage));
+  }
+
+  private Finding<Estimate> peakToAverage(Trace power) {
     double from = power.firstSecond();
     double to = power.lastSecond();
     Estimate hours =
         Estimate.around(
             (to - from) / LinearPower.SECONDS_PER_HOUR,
             2 * power.clockHalfStep() / LinearPower.SECONDS_PER_HOUR);
-    Estimate energy = integral.get().between(from, to);
+    Estimate energy = recording.integral().orElseThrow().between(from, to);
     if (energy.bounds().low() <= 0 || hours.bounds().low() <= 0) {
-      collector.withheld(RATIO, Message.of("metric.taper_metrics.average_power_is_not_more"));
-      return;
+      return Finding.missing(Message.of("metric.taper_metrics.average_power_is_not_more"));
     }
     Estimate peak = Estimate.around(power.max(), power.halfStep());
     Estimate ratio = peak.times(hours).over(energy);
     // An average cannot exceed its peak.
-    Estimate bounded = new Estimate(ratio.value(), ratio.bounds().atLeast(1).hull(ratio.value()));
-    collector.measured(RATIO, bounded, integral.get().rows(from, to));
+    return Finding.of(
+        new Estimate(ratio.value(), ratio.bounds().atLeast(1).hull(ratio.value())), List.of());
   }
 
-  /** Returns the power readings over time; if there are none, adds the reason. */
-  private Optional<PowerIntegral> overTime(Metric metric) {
-    Optional<Trace> power = recording.power();
-    if (power.isEmpty()) {
-      collector.withheld(metric, Recording.NO_POWER);
-      return Optional.empty();
-    }
-    if (recording.integral().isEmpty() || power.get().lastSecond() <= power.get().firstSecond()) {
-      collector.withheld(metric, Message.of("metric.taper_metrics.power_was_read_only_once"));
-      return Optional.empty();
-    }
-    return recording.integral();
+  /** Returns the power readings if they cover some time. */
+  private Finding<Trace> overTime() {
+    return recording
+        .powers()
+        .filter(
+            p -> recording.integral().isPresent() && p.lastSecond() > p.firstSecond(),
+            Message.of("metric.taper_metrics.power_was_read_only_once"))
+        .from(p -> recording.integral().orElseThrow().rows(p.firstSecond(), p.lastSecond()));
   }
 }

@@ -3,11 +3,14 @@ package taperbook.metric.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleBiFunction;
 import java.util.function.ToDoubleFunction;
+import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.LinearPower;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.EventFinder;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
@@ -16,6 +19,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.Event;
 import taperbook.result.Method;
 import taperbook.result.Metric;
+import taperbook.result.Outcome;
 import taperbook.session.Caveat;
 import taperbook.session.RowRef;
 
@@ -26,6 +30,10 @@ import taperbook.session.RowRef;
 final class UninterruptedMetrics {
   /** Interruptions shorter than this within a window are ignored, s. */
   private static final double LEAST_SECONDS = 1;
+
+  private static final Caveat PAST_THE_END =
+      new Caveat(
+          Caveat.Kind.GAPS, Message.of("metric.distance_metrics.upper_end_of_interval_lies"));
 
   private final Recording recording;
   private final MetricCollector collector;
@@ -42,24 +50,40 @@ final class UninterruptedMetrics {
     if (interruptions.isEmpty()) {
       return;
     }
-    Metric metric =
-        Metric.charging(
-            "interruption_time",
-            Texts.of("number.interruption_time"),
-            Unit.SECOND,
-            Method.INTERRUPTIONS);
+    Metric metric = Metric.charging("interruption_time", Unit.SECOND, Method.INTERRUPTIONS);
     double whole = recording.session().recorded().high();
-    collector.add(metric, recording.measure(d -> idle(d, 0, whole)), rows());
+    collector.add(metric, Finding.of(recording.measure(d -> idle(d, 0, whole)), rows()));
+  }
+
+  /**
+   * A stretch of time in each draw.
+   *
+   * @param start its start, s
+   * @param end its end, s
+   * @param readSeconds how long the readings cover it, s
+   */
+  record Span(ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end, double readSeconds) {
+    /** Creates a stretch that ends within the readings. */
+    Span(ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
+      this(start, end, Double.POSITIVE_INFINITY);
+    }
+
+    double seconds(Draw draw) {
+      return end.applyAsDouble(draw) - start.applyAsDouble(draw);
+    }
+
+    /** Returns the caveats of its duration: one if the interval extends past the last reading. */
+    private List<Caveat> caveats(Outcome time) {
+      return time.estimateIfMeasured()
+          .filter(e -> e.bounds().high() > readSeconds + 0.5)
+          .map(e -> List.of(PAST_THE_END))
+          .orElse(List.of());
+    }
   }
 
   /** Adds a time between two moments. */
-  void time(
-      Metric metric,
-      ToDoubleFunction<Draw> start,
-      ToDoubleFunction<Draw> end,
-      List<RowRef> rows,
-      List<Caveat> own) {
-    time(metric, start, end, rows, own, true);
+  void time(Metric metric, Finding<Span> span) {
+    time(metric, span, List.of(), true);
   }
 
   /**
@@ -67,49 +91,41 @@ final class UninterruptedMetrics {
    *
    * @param both whether to add it without interruptions as well
    */
-  void time(
-      Metric metric,
-      ToDoubleFunction<Draw> start,
-      ToDoubleFunction<Draw> end,
-      List<RowRef> rows,
-      List<Caveat> own,
-      boolean both) {
-    ToDoubleFunction<Draw> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
-    if (!isConcerned(start, end)) {
-      collector.add(metric, recording.measure(seconds), rows, own);
+  void time(Metric metric, Finding<Span> span, List<Caveat> own, boolean both) {
+    List<Caveat> all = new ArrayList<>(own);
+    span.value().ifPresent(s -> all.addAll(s.caveats(recording.measure(s::seconds))));
+    add(metric, span, all, both, (draw, seconds) -> seconds);
+  }
+
+  /** Adds an energy, kWh, or a distance, km, over the time between two moments, per hour. */
+  void average(Metric metric, Finding<Span> span, ToDoubleFunction<Draw> amount) {
+    ToDoubleFunction<Draw> hours = d -> amount.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR;
+    add(metric, span, List.of(), true, (d, seconds) -> hours.applyAsDouble(d) / seconds);
+  }
+
+  /**
+   * Adds a quantity of the duration of a stretch.
+   *
+   * @param both whether to add it without interruptions as well
+   */
+  private void add(
+      Metric metric, Finding<Span> span, List<Caveat> own, boolean both, AtTime quantity) {
+    if (span.value().filter(this::isConcerned).isEmpty()) {
+      collector.add(metric, measure(span, quantity, Span::seconds), own);
       return;
     }
-    collector.add(included(metric), recording.measure(seconds), rows, withCaveats(own));
+    collector.add(included(metric), measure(span, quantity, Span::seconds), withCaveats(own));
     if (both) {
       collector.add(
           without(metric),
-          recording.measure(d -> seconds.applyAsDouble(d) - idle(d, start, end)),
-          joined(rows),
+          measure(span, quantity, (s, d) -> s.seconds(d) - idle(d, s)).from(o -> rows()),
           own);
     }
   }
 
-  /** Adds an energy over the time between two moments, kW. */
-  void average(
-      Metric metric,
-      ToDoubleFunction<Draw> energy,
-      ToDoubleFunction<Draw> start,
-      ToDoubleFunction<Draw> end,
-      List<RowRef> rows) {
-    ToDoubleFunction<Draw> seconds = d -> end.applyAsDouble(d) - start.applyAsDouble(d);
-    ToDoubleFunction<Draw> wattSeconds =
-        d -> energy.applyAsDouble(d) * LinearPower.SECONDS_PER_HOUR;
-    ToDoubleFunction<Draw> average = d -> wattSeconds.applyAsDouble(d) / seconds.applyAsDouble(d);
-    if (!isConcerned(start, end)) {
-      collector.add(metric, recording.measure(average), rows);
-      return;
-    }
-    collector.add(included(metric), recording.measure(average), rows, withCaveats(List.of()));
-    collector.add(
-        without(metric),
-        recording.measure(
-            d -> wattSeconds.applyAsDouble(d) / (seconds.applyAsDouble(d) - idle(d, start, end))),
-        joined(rows));
+  private Finding<Outcome> measure(
+      Finding<Span> span, AtTime quantity, ToDoubleBiFunction<Span, Draw> seconds) {
+    return span.map(s -> recording.measure(d -> quantity.of(d, seconds.applyAsDouble(s, d))));
   }
 
   /** A quantity of a draw at a time. */
@@ -119,34 +135,33 @@ final class UninterruptedMetrics {
   }
 
   /**
-   * Adds a quantity after a time from a start, and again after that time of charging if the
-   * readings cover it.
+   * Adds a quantity after a time from the start of readings, and again after that time of charging
+   * if the readings cover it.
    *
-   * @param start start of the time, s
-   * @param seconds its length, s
-   * @param last end of the readings, s
+   * @param readings when the readings begin and end, s
+   * @param seconds length of the time, s
    */
-  void after(
-      Metric metric,
-      double start,
-      double seconds,
-      double last,
-      AtTime quantity,
-      List<RowRef> rows) {
-    double end = start + seconds;
-    boolean concerned = isConcerned(d -> start, d -> end);
+  void after(Metric metric, Finding<Interval> readings, double seconds, AtTime quantity) {
+    boolean concerned =
+        readings
+            .value()
+            .filter(r -> isConcerned(new Span(d -> r.low(), d -> r.low() + seconds)))
+            .isPresent();
     collector.add(
         concerned ? included(metric) : metric,
-        recording.measure(d -> quantity.of(d, end)),
-        rows,
+        readings.map(r -> recording.measure(d -> quantity.of(d, r.low() + seconds))),
         concerned ? withCaveats(List.of()) : List.of());
-    ToDoubleFunction<Draw> later = d -> end(d, start, seconds);
-    if (concerned
-        && recording.courses().estimate(later).filter(e -> e.value() <= last).isPresent()) {
+    if (!concerned) {
+      return;
+    }
+    Interval read = readings.value().orElseThrow();
+    ToDoubleFunction<Draw> later = d -> end(d, read.low(), seconds);
+    if (recording.courses().estimate(later).filter(e -> e.value() <= read.high()).isPresent()) {
       collector.add(
           without(metric),
-          recording.measure(d -> quantity.of(d, later.applyAsDouble(d))),
-          joined(rows));
+          readings
+              .map(r -> recording.measure(d -> quantity.of(d, later.applyAsDouble(d))))
+              .from(o -> rows()));
     }
   }
 
@@ -154,19 +169,19 @@ final class UninterruptedMetrics {
    * Returns the metric of a number over a stretch of time, labelled if it includes an interruption.
    */
   Metric included(Metric metric, double from, double to) {
-    return isConcerned(d -> from, d -> to) ? included(metric) : metric;
+    return isConcerned(new Span(d -> from, d -> to)) ? included(metric) : metric;
   }
 
   /** Returns the caveats of a number over a stretch of time. */
   List<Caveat> caveats(double from, double to) {
-    return isConcerned(d -> from, d -> to) ? withCaveats(List.of()) : List.of();
+    return isConcerned(new Span(d -> from, d -> to)) ? withCaveats(List.of()) : List.of();
   }
 
-  private boolean isConcerned(ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
+  private boolean isConcerned(Span span) {
     if (interruptions.isEmpty()) {
       return false;
     }
-    Optional<Estimate> within = recording.courses().estimate(d -> idle(d, start, end));
+    Optional<Estimate> within = recording.courses().estimate(d -> idle(d, span));
     return within.filter(e -> e.value() >= LEAST_SECONDS).isPresent();
   }
 
@@ -190,18 +205,12 @@ final class UninterruptedMetrics {
         metric.inputs());
   }
 
-  private List<RowRef> joined(List<RowRef> rows) {
-    List<RowRef> all = new ArrayList<>(rows);
-    all.addAll(rows());
-    return all;
-  }
-
   private List<RowRef> rows() {
     return interruptions.stream().flatMap(e -> e.rows().stream()).toList();
   }
 
-  private double idle(Draw draw, ToDoubleFunction<Draw> start, ToDoubleFunction<Draw> end) {
-    return idle(draw, start.applyAsDouble(draw), end.applyAsDouble(draw));
+  private double idle(Draw draw, Span span) {
+    return idle(draw, span.start().applyAsDouble(draw), span.end().applyAsDouble(draw));
   }
 
   /** Returns the interrupted time between two moments in a draw, s. */

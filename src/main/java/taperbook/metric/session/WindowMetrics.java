@@ -1,21 +1,20 @@
 package taperbook.metric.session;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.bounds.EnergyOverTime;
 import taperbook.metric.course.Draw;
+import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.Recording;
+import taperbook.metric.session.UninterruptedMetrics.Span;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.Unit;
 import taperbook.result.Method;
 import taperbook.result.Metric;
 import taperbook.result.Role;
-import taperbook.session.RowRef;
 
 /** Computes time, energy and both averages of power for each window of state of charge. */
 public final class WindowMetrics {
@@ -39,31 +38,14 @@ public final class WindowMetrics {
   }
 
   private void measure(SocWindow window, boolean isHeadline) {
-    Optional<List<RowRef>> from = recording.rowsAround(window.from());
-    Optional<List<RowRef>> to = recording.rowsAround(window.to());
-    if (from.isEmpty() || to.isEmpty()) {
-      Message reason = recording.whyNotReached(from.isEmpty() ? window.from() : window.to());
-      for (Metric metric :
-          List.of(
-              time(window, isHeadline),
-              energy(window),
-              average(window, isHeadline),
-              socAverage(window))) {
-        collector.withheld(metric, reason);
-      }
-      return;
-    }
-    List<RowRef> edges = new ArrayList<>(from.get());
-    edges.addAll(to.get());
-    uninterrupted.time(
-        time(window, isHeadline),
-        start(recording, window),
-        recording.firstShown(window.to()),
-        edges,
-        List.of());
-    energyAndAverage(window, edges, isHeadline);
+    Finding<Span> span =
+        recording
+            .between(window.from(), window.to())
+            .map(q -> new Span(start(recording, window), recording.firstShown(window.to())));
+    uninterrupted.time(time(window, isHeadline), span);
+    energyAndAverage(window, span, isHeadline);
     if (collector.wants(socAverage(window))) {
-      socAverage(window, edges);
+      socAverage(window, span);
     }
   }
 
@@ -73,52 +55,39 @@ public final class WindowMetrics {
     return d -> Math.max(d.course().firstSecond(), shown.applyAsDouble(d));
   }
 
-  private ToDoubleFunction<Draw> kilowattHours(SocWindow window) {
-    ToDoubleFunction<Draw> start = start(recording, window);
-    ToDoubleFunction<Draw> end = recording.firstShown(window.to());
-    return d ->
-        d.course().energyAt(end.applyAsDouble(d)) - d.course().energyAt(start.applyAsDouble(d));
-  }
-
-  private void energyAndAverage(SocWindow window, List<RowRef> edges, boolean isHeadline) {
-    Optional<EnergyOverTime> source = recording.energy();
-    if (source.isEmpty()) {
-      collector.withheld(energy(window), recording.whyNoEnergy());
-      collector.withheld(average(window, isHeadline), recording.whyNoEnergy());
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(edges);
-    rows.addAll(
-        recording.energyRows(recording.secondOf(window.from()), recording.secondOf(window.to())));
-    ToDoubleFunction<Draw> energy = kilowattHours(window);
-    collector.add(energy(window).with(source.get().method()), recording.measure(energy), rows);
+  private void energyAndAverage(SocWindow window, Finding<Span> span, boolean isHeadline) {
+    Finding<EnergyOverTime> energy = span.flatMap(s -> recording.energy());
+    Finding<Span> known =
+        span.and(energy)
+            .from(
+                s ->
+                    recording.energyRows(
+                        recording.secondOf(window.from()), recording.secondOf(window.to())));
+    Metric metric = energy(window);
+    collector.add(
+        energy.value().map(e -> metric.with(e.method())).orElse(metric),
+        known.map(s -> recording.measure(d -> kilowattHours(d, s))));
     uninterrupted.average(
-        average(window, isHeadline),
-        energy,
-        start(recording, window),
-        recording.firstShown(window.to()),
-        rows);
+        average(window, isHeadline), known, d -> kilowattHours(d, known.value().orElseThrow()));
   }
 
-  private void socAverage(SocWindow window, List<RowRef> edges) {
+  private static double kilowattHours(Draw draw, Span span) {
+    return draw.course().energyAt(span.end().applyAsDouble(draw))
+        - draw.course().energyAt(span.start().applyAsDouble(draw));
+  }
+
+  private void socAverage(SocWindow window, Finding<Span> span) {
     double from = recording.secondOf(window.from());
     double to = recording.secondOf(window.to());
-    boolean covered =
-        recording.power().filter(p -> p.firstSecond() <= to && from <= p.lastSecond()).isPresent();
-    if (!covered) {
-      collector.withheld(
-          socAverage(window),
-          recording.power().isEmpty()
-              ? Recording.NO_POWER
-              : Message.of("metric.window_metrics.no_power_was_read_over"));
-      return;
-    }
-    List<RowRef> rows = new ArrayList<>(edges);
-    rows.addAll(recording.powerRows(from, to));
+    Message notOver = Message.of("metric.window_metrics.no_power_was_read_over");
     collector.add(
         socAverage(window),
-        recording.measure(d -> d.course().meanPowerOverCharge(window.from(), window.to())),
-        rows);
+        span.and(recording.powersWithin(from, to, notOver))
+            .from(s -> recording.powerRows(from, to))
+            .map(
+                s ->
+                    recording.measure(
+                        d -> d.course().meanPowerOverCharge(window.from(), window.to()))));
   }
 
   private static Metric time(SocWindow window, boolean isHeadline) {

@@ -19,6 +19,7 @@ final class DifferenceCurveTest {
     return Side.of(
             new Courses(
                 ReadByHand.session(name, curve, new Random(seed)), Optional.empty(), Courses.FEW))
+        .value()
         .orElseThrow();
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.Sessions;
 import taperbook.metric.course.Courses;
+import taperbook.metric.recording.Finding;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.session.Channel;
@@ -42,15 +43,15 @@ final class StopComparisonTest {
 
   @Test
   void a_throttled_stop_has_less_power_at_equal_charge() {
-    StopComparison stop =
+    Finding<StopComparison> stop =
         StopComparison.of(courses(stop("two", 80, 0)), courses(stop("one", 100, 0)), 0);
-    Estimate ratio = stop.ratio().estimateIfMeasured().orElseThrow();
+    Estimate ratio = stop.value().orElseThrow().ratio();
     // 30 % at 100 kW and 30 % at 80 kW, relative to 60 % at 100 kW.
     assertThat(ratio.value()).isCloseTo(90, within(0.5));
     assertThat(ratio.bounds().contains(90)).isTrue();
     assertThat(ratio.bounds().width()).isLessThan(1.5);
-    assertThat(stop.below()).hasSize(1);
-    Interval below = stop.below().get(0);
+    assertThat(stop.value().orElseThrow().below()).hasSize(1);
+    Interval below = stop.value().orElseThrow().below().get(0);
     assertThat(below.low()).isCloseTo(40.5, within(1.0));
     assertThat(below.high()).isCloseTo(70, within(0.5));
     assertThat(stop.rows()).isNotEmpty();
@@ -58,17 +59,17 @@ final class StopComparisonTest {
 
   @Test
   void a_stop_equal_to_the_first_is_nowhere_below_it() {
-    StopComparison stop =
+    Finding<StopComparison> stop =
         StopComparison.of(courses(stop("two", 100, 5)), courses(stop("one", 100, 0)), 0);
-    assertThat(stop.ratio().estimateIfMeasured().orElseThrow().bounds().contains(100)).isTrue();
-    assertThat(stop.below()).isEmpty();
+    assertThat(stop.value().orElseThrow().ratio().bounds().contains(100)).isTrue();
+    assertThat(stop.value().orElseThrow().below()).isEmpty();
   }
 
   @Test
   void stops_without_common_charge_are_not_compared() {
-    StopComparison stop =
+    Finding<StopComparison> stop =
         StopComparison.of(courses(stop("two", 100, 0)), courses(stop("one", 100, 60)), 0);
-    assertThat(stop.ratio().reasonIfWithheld().orElseThrow().text())
+    assertThat(stop.reason().orElseThrow().text())
         .isEqualTo("the two stops share less than 1 % of state of charge");
   }
 }

@@ -32,13 +32,13 @@ final class MetricCollectorTest {
 
   @Test
   void bounds_keep_both_ends() {
-    collector.measured(METRIC, ESTIMATE, ROWS);
+    collector.measured(METRIC, Finding.of(ESTIMATE, ROWS));
     assertThat(only().outcome()).isEqualTo(new Outcome.Measured(ESTIMATE, 1));
   }
 
   @Test
   void an_interval_keeps_its_ends_and_its_coverage() {
-    collector.covered(METRIC, ESTIMATE, 0.95, ROWS);
+    collector.covered(METRIC, Finding.of(ESTIMATE, ROWS), 0.95);
     assertThat(only().outcome()).isEqualTo(new Outcome.Measured(ESTIMATE, 0.95));
     assertThat(only().estimate()).contains(ESTIMATE);
   }
@@ -48,7 +48,7 @@ final class MetricCollectorTest {
     Outcome sampled =
         new Outcome.Measured(
             ESTIMATE, 0.95, List.of(new Contribution(UncertaintySource.CLOCK, 0.8, 1)));
-    collector.add(METRIC, sampled, ROWS);
+    collector.add(METRIC, Finding.of(sampled, ROWS));
     assertThat(only().outcome()).isEqualTo(sampled);
     assertThat(only().origin().session()).isEqualTo("one");
     assertThat(only().origin().against()).isEqualTo("other");
@@ -57,7 +57,8 @@ final class MetricCollectorTest {
 
   @Test
   void a_withheld_number_has_a_reason_and_no_rows() {
-    collector.add(METRIC, new Outcome.Withheld(Message.verbatim("no power was recorded")), ROWS);
+    collector.add(
+        METRIC, Finding.of(new Outcome.Withheld(Message.verbatim("no power was recorded")), ROWS));
     assertThat(only().withheld()).contains("no power was recorded");
     assertThat(only().estimate()).isEmpty();
     assertThat(only().origin().rows()).isEmpty();
@@ -66,7 +67,7 @@ final class MetricCollectorTest {
   @Test
   void a_number_that_is_not_requested_is_omitted() {
     MetricCollector some = new MetricCollector("one", List.of(), m -> !m.id().equals("peak_power"));
-    some.measured(METRIC, ESTIMATE, ROWS);
+    some.measured(METRIC, Finding.of(ESTIMATE, ROWS));
     assertThat(some.wants(METRIC)).isFalse();
     assertThat(some.numbers().all()).isEmpty();
   }

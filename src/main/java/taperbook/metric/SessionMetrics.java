@@ -182,7 +182,7 @@ final class SessionMetrics {
     new SessionTotals(recording, collector).measure();
     new TaperMetrics(recording, collector).measure();
     Finding<EnergyFit> line = CapacityMetrics.fit(recording);
-    new CapacityMetrics(recording, line, collector).measure();
+    CapacityMetrics.measure(line, collector);
     new AgeingMetrics(recording, line, collector).measure(others);
     new LossMetrics(recording, drives.first(), line, collector).measure();
     new LimitMetrics(recording, collector).measure();

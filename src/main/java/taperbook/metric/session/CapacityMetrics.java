@@ -31,15 +31,7 @@ public final class CapacityMetrics {
   private static final Metric CONSISTENCY =
       Metric.charging("energy_fit_consistency", Unit.ONE, Method.ENERGY_LINE);
 
-  private final Recording recording;
-  private final Finding<EnergyFit> line;
-  private final MetricCollector collector;
-
-  public CapacityMetrics(Recording recording, Finding<EnergyFit> line, MetricCollector collector) {
-    this.recording = recording;
-    this.line = line;
-    this.collector = collector;
-  }
+  private CapacityMetrics() {}
 
   /** Returns the fitted line of a session, if its readings determine one. */
   public static Finding<EnergyFit> fit(Recording recording) {
@@ -60,7 +52,8 @@ public final class CapacityMetrics {
         .from(EnergyFit::rows);
   }
 
-  public void measure() {
+  /** Adds the numbers of a fitted line. */
+  public static void measure(Finding<EnergyFit> line, MetricCollector collector) {
     List<Caveat> own =
         line.value()
             .filter(fit -> fit.widening() > 1)

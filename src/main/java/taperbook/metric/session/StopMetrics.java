@@ -31,13 +31,11 @@ import taperbook.session.Trace;
 public final class StopMetrics {
   private final Recording recording;
   private final RangeFigures range;
-  private final MetricCollector collector;
   private final UninterruptedMetrics uninterrupted;
 
   public StopMetrics(Recording recording, RangeFigures range, MetricCollector collector) {
     this.recording = recording;
     this.range = range;
-    this.collector = collector;
     this.uninterrupted = new UninterruptedMetrics(recording, collector);
   }
 

@@ -85,12 +85,12 @@ final class CurveBuilder {
       return Optional.empty();
     }
     Trace soc = recording.soc().orElseThrow();
-    double[] x = new double[BAND_POINTS];
+    double[] percents = new double[BAND_POINTS];
     List<Estimate> powers = new ArrayList<>();
     for (int i = 0; i < BAND_POINTS; i++) {
       double share = i / (BAND_POINTS - 1.0);
-      x[i] = soc.firstValue() + share * (soc.lastValue() - soc.firstValue());
-      double charge = x[i] + soc.halfStep();
+      percents[i] = soc.firstValue() + share * (soc.lastValue() - soc.firstValue());
+      double charge = percents[i] + soc.halfStep();
       recording
           .courses()
           .estimate(d -> d.course().powerAt(d.course().timeOfCharge(charge)))
@@ -99,12 +99,11 @@ final class CurveBuilder {
     return powers.size() < BAND_POINTS
         ? Optional.empty()
         : Optional.of(
-            Curve.wrap(
-                x,
-                powers.stream().mapToDouble(Estimate::value).toArray(),
-                powers.stream().mapToDouble(e -> e.bounds().low()).toArray(),
-                powers.stream().mapToDouble(e -> e.bounds().high()).toArray(),
-                new boolean[BAND_POINTS]));
+            Curve.of(
+                BAND_POINTS,
+                i ->
+                    new Curve.Point(
+                        percents[i], powers.get(i).value(), powers.get(i).bounds(), false)));
   }
 
   private static Curve powerOverTime(Trace power) {
@@ -126,66 +125,44 @@ final class CurveBuilder {
    * exclusive.
    */
   private static Curve curve(Trace power, int from, int to, IntToDoubleFunction abscissa) {
-    int n = to - from;
-    double[] x = new double[n];
-    double[] y = new double[n];
-    double[] low = new double[n];
-    double[] high = new double[n];
-    boolean[] wide = new boolean[n];
-    for (int k = 0; k < n; k++) {
-      int i = from + k;
-      x[k] = abscissa.applyAsDouble(i);
-      y[k] = power.value(i);
-      low[k] = y[k] - power.halfStep();
-      high[k] = y[k] + power.halfStep();
-      wide[k] = GapRule.isWide(power, i);
-    }
-    return Curve.wrap(x, y, low, high, wide);
+    return Curve.of(
+        to - from,
+        k -> {
+          double kilowatts = power.value(from + k);
+          return new Curve.Point(
+              abscissa.applyAsDouble(from + k),
+              kilowatts,
+              Interval.around(kilowatts, power.halfStep()),
+              GapRule.isWide(power, from + k));
+        });
   }
 
   private static Curve socOverTime(Trace soc, MonotoneBounds socBounds) {
-    int n = soc.size();
-    double[] x = new double[n];
-    double[] y = new double[n];
-    double[] low = new double[n];
-    double[] high = new double[n];
-    boolean[] wide = new boolean[n];
-    for (int i = 0; i < n; i++) {
-      x[i] = soc.second(i);
-      y[i] = soc.value(i);
-      Interval bounds = socBounds.at(x[i]).hull(y[i]);
-      low[i] = bounds.low();
-      high[i] = bounds.high();
-      wide[i] = GapRule.isWide(soc, i);
-    }
-    return new Curve(x, y, low, high, wide);
+    return Curve.of(
+        soc.size(),
+        i ->
+            new Curve.Point(
+                soc.second(i),
+                soc.value(i),
+                socBounds.at(soc.second(i)).hull(soc.value(i)),
+                GapRule.isWide(soc, i)));
   }
 
   /** Returns the distance added: the gain in state of charge as a share of the range. */
   private Optional<Curve> distanceOverTime(Curve soc) {
-    Optional<Estimate> full = range.chosenRange().value();
-    if (full.isEmpty() || soc.size() == 0) {
-      return Optional.empty();
-    }
-    int n = soc.size();
-    double[] x = new double[n];
-    double[] y = new double[n];
-    double[] low = new double[n];
-    double[] high = new double[n];
-    boolean[] wide = new boolean[n];
-    for (int i = 0; i < n; i++) {
-      Interval gain =
-          new Interval(
-              Math.max(0, soc.low(i) - soc.high(0)), Math.max(0, soc.high(i) - soc.low(0)));
-      x[i] = soc.x(i);
-      y[i] = (soc.y(i) - soc.y(0)) / 100 * full.get().value();
-      // At the first reading nothing is added yet, by definition and without uncertainty.
-      Interval distance =
-          i == 0 ? Interval.exactly(0) : gain.times(full.get().bounds()).times(0.01);
-      low[i] = Math.min(y[i], distance.low());
-      high[i] = Math.max(y[i], distance.high());
-      wide[i] = soc.wideGapAfter(i);
-    }
-    return Optional.of(new Curve(x, y, low, high, wide));
+    return range
+        .chosenRange()
+        .value()
+        .filter(full -> soc.size() > 0)
+        .map(full -> Curve.of(soc.size(), i -> distance(soc, i, full)));
+  }
+
+  private static Curve.Point distance(Curve soc, int i, Estimate full) {
+    Interval gain =
+        new Interval(Math.max(0, soc.low(i) - soc.high(0)), Math.max(0, soc.high(i) - soc.low(0)));
+    double y = (soc.y(i) - soc.y(0)) / 100 * full.value();
+    // At the first reading nothing is added yet, by definition and without uncertainty.
+    Interval distance = i == 0 ? Interval.exactly(0) : gain.times(full.bounds()).times(0.01);
+    return new Curve.Point(soc.x(i), y, distance.hull(y), soc.wideGapAfter(i));
   }
 }

@@ -3,6 +3,7 @@ package taperbook.metric;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.PriorityQueue;
+import taperbook.quantity.Interval;
 import taperbook.result.Curve;
 
 /**
@@ -126,22 +127,16 @@ final class CurveThinning {
 
   private Curve taken() {
     int[] indices = kept.stream().toArray();
-    int n = indices.length;
-    double[] x = new double[n];
-    double[] y = new double[n];
-    double[] low = new double[n];
-    double[] high = new double[n];
-    boolean[] wide = new boolean[n];
-    for (int k = 0; k < n; k++) {
-      int i = indices[k];
-      x[k] = curve.x(i);
-      y[k] = curve.y(i);
-      low[k] = curve.low(i);
-      high[k] = curve.high(i);
-      for (int j = i; k + 1 < n && j < indices[k + 1]; j++) {
-        wide[k] |= curve.wideGapAfter(j);
-      }
-    }
-    return new Curve(x, y, low, high, wide);
+    return Curve.of(
+        indices.length,
+        k -> {
+          int i = indices[k];
+          boolean isWide = false;
+          for (int j = i; k + 1 < indices.length && j < indices[k + 1]; j++) {
+            isWide |= curve.wideGapAfter(j);
+          }
+          return new Curve.Point(
+              curve.x(i), curve.y(i), new Interval(curve.low(i), curve.high(i)), isWide);
+        });
   }
 }

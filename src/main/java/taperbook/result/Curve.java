@@ -1,5 +1,8 @@
 package taperbook.result;
 
+import java.util.function.IntFunction;
+import taperbook.quantity.Interval;
+
 /**
  * A curve to draw: points in order, an uncertainty band, and a flag for each segment that spans a
  * wide gap between readings.
@@ -29,6 +32,32 @@ public final class Curve {
    */
   public Curve(double[] x, double[] y, double[] low, double[] high, boolean[] wideGapAfter) {
     this(wideGapAfter.clone(), x.clone(), y.clone(), low.clone(), high.clone());
+  }
+
+  /**
+   * A point of a curve.
+   *
+   * @param band the band at the point
+   * @param wideGapAfter whether the segment to the next point spans a wide gap
+   */
+  public record Point(double x, double y, Interval band, boolean wideGapAfter) {}
+
+  /** Creates a curve of {@code n} points. */
+  public static Curve of(int n, IntFunction<Point> points) {
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] low = new double[n];
+    double[] high = new double[n];
+    boolean[] wide = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      Point point = points.apply(i);
+      x[i] = point.x();
+      y[i] = point.y();
+      low[i] = point.band().low();
+      high[i] = point.band().high();
+      wide[i] = point.wideGapAfter();
+    }
+    return wrap(x, y, low, high, wide);
   }
 
   /** As the constructor, but takes ownership of the arrays without copying them. */

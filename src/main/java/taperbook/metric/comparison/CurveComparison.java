@@ -186,21 +186,16 @@ public final class CurveComparison {
       int step = (band.size() + MOST_POINTS - 1) / MOST_POINTS;
       int last = band.size() - 1;
       int[] kept = IntStream.rangeClosed(0, last).filter(i -> i % step == 0 || i == last).toArray();
-      int n = kept.length;
-      double[] x = new double[n];
-      double[] y = new double[n];
-      double[] low = new double[n];
-      double[] high = new double[n];
-      boolean[] wide = new boolean[n];
-      for (int k = 0; k < n; k++) {
-        int i = kept[k];
-        x[k] = band.percent(i);
-        y[k] = band.value(i);
-        low[k] = band.low(i);
-        high[k] = band.high(i);
-        wide[k] = k + 1 < n && pair.isInWideGap((x[k] + band.percent(kept[k + 1])) / 2);
-      }
-      return new Curve(x, y, low, high, wide);
+      return Curve.of(
+          kept.length,
+          k -> {
+            double x = band.percent(kept[k]);
+            return new Curve.Point(
+                x,
+                band.value(kept[k]),
+                new Interval(band.low(kept[k]), band.high(kept[k])),
+                k + 1 < kept.length && pair.isInWideGap((x + band.percent(kept[k + 1])) / 2));
+          });
     }
   }
 }

@@ -1,7 +1,6 @@
 package taperbook.metric.recording;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -63,16 +62,16 @@ public final class TenPercent {
 
   /** Returns the distance per minute, km/min, over the middle of each stretch, %. */
   public Curve curve() {
-    int n = starts.length;
-    double[] y = new double[n];
-    double[] low = new double[n];
-    double[] high = new double[n];
-    for (int i = 0; i < n; i++) {
-      Optional<Estimate> rate = recording.courses().estimate(kilometresPerMinute(starts[i]));
-      y[i] = rate.map(Estimate::value).orElse(0.0);
-      low[i] = rate.map(e -> e.bounds().low()).orElse(0.0);
-      high[i] = rate.map(e -> e.bounds().high()).orElse(0.0);
-    }
-    return new Curve(middles(), y, low, high, new boolean[n]);
+    double[] middles = middles();
+    return Curve.of(
+        starts.length,
+        i -> {
+          Estimate rate =
+              recording
+                  .courses()
+                  .estimate(kilometresPerMinute(starts[i]))
+                  .orElse(Estimate.exactly(0));
+          return new Curve.Point(middles[i], rate.value(), rate.bounds(), false);
+        });
   }
 }

@@ -168,6 +168,10 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
       }
       double since = (trace.second(first - 1) + trace.second(first)) / 2;
       double until = (trace.second(last) + trace.second(last + 1)) / 2;
+      if (until <= since) {
+        // All rows of the step have the same time.
+        return shown;
+      }
       double share = (trace.second(i) - since) / (until - since);
       return shown + trace.halfStep() * (2 * share - 1);
     }

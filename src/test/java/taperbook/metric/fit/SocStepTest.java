@@ -53,4 +53,20 @@ final class SocStepTest {
     assertThat(WithinStep.value(trace(0.5, 4, 5, 5, 6), 1)).isEqualTo(5);
     assertThat(WithinStep.value(trace(0.5, 4, 9, 9, 9, 10), 2)).isEqualTo(9);
   }
+
+  @Test
+  void the_reading_is_used_if_all_rows_of_a_step_have_one_time() {
+    double[] seconds = {0, 7, 7, 7, 7, 7, 9};
+    int[] lines = {2, 3, 4, 5, 6, 7, 8};
+    Trace energy =
+        new Trace(
+            "sessions/steps/readings.csv",
+            seconds,
+            new double[] {3, 4, 5, 5, 5, 6, 6},
+            lines,
+            0.5,
+            0.05);
+
+    assertThat(WithinStep.value(energy, 3)).isEqualTo(5);
+  }
 }

@@ -52,9 +52,9 @@ public final class CorrectionsCsv {
         .map(
             e ->
                 List.of(
-                    Digits.plain(e.value()),
-                    Digits.plain(e.bounds().low()),
-                    Digits.plain(e.bounds().high())))
+                    NumbersJson.digits(e.value()),
+                    NumbersJson.digits(e.bounds().low()),
+                    NumbersJson.digits(e.bounds().high())))
         .orElse(List.of("", "", ""));
   }
 }

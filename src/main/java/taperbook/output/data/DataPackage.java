@@ -16,7 +16,6 @@ import java.util.TreeMap;
 import taperbook.i18n.Texts;
 import taperbook.plan.Plan;
 import taperbook.result.Numbers;
-import taperbook.session.InputFile;
 import taperbook.session.InputHash;
 import taperbook.session.InputTable;
 
@@ -45,11 +44,6 @@ public final class DataPackage {
     this.plan = plan;
     this.day = plan.heading().published().orElse(date);
     tables.forEach(t -> resources.add(InputResources.of(t)));
-  }
-
-  /** Adds {@code numbers.csv}. */
-  public DataPackage numbers(byte[] csv, List<Numbers> all) {
-    return numbers(new InputFile("numbers.csv", csv).withoutContent(), all);
   }
 
   /** Adds {@code numbers.csv}, given its hash and length. */

@@ -8,16 +8,13 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
-import taperbook.result.LibraryResult;
-import taperbook.result.LibraryRow;
 import taperbook.result.Numbers;
 import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
-import taperbook.result.ReportResult;
+import taperbook.result.Results;
 
 /** Writes {@code numbers.csv}: one row per number. */
-public final class NumbersCsv {
+public final class NumbersCsv implements StreamedFile {
   private static final List<String> HEAD =
       List.of(
           "id",
@@ -34,36 +31,24 @@ public final class NumbersCsv {
           "caveats",
           "withheld");
 
-  private NumbersCsv() {}
+  private final Results results;
 
-  /** Returns the file as UTF-8. */
-  public static byte[] bytes(ReportResult result) {
-    return bytes(result.numbers(), result::cautions);
+  /** Creates the file of a report or library. */
+  public NumbersCsv(Results results) {
+    this.results = results;
   }
 
-  /** Returns the file of a library as UTF-8. */
-  public static byte[] bytes(LibraryResult result) {
-    return bytes(result.rows().stream().map(LibraryRow::numbers).toList(), ReportNumber::cautions);
-  }
-
-  /** Writes the file of a library as UTF-8, row by row, and closes the stream. */
-  public static void write(LibraryResult result, OutputStream out) throws IOException {
+  /** Writes the file as UTF-8, session by session, and closes the stream. */
+  @Override
+  public void writeTo(OutputStream out) throws IOException {
     try (Writer text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
       text.write(new CsvWriter().row(HEAD).text());
-      for (LibraryRow row : result.rows()) {
+      for (Numbers numbers : results.numbers()) {
         CsvWriter rows = new CsvWriter();
-        row.numbers().all().forEach(n -> rows.row(cells(n, n.cautions())));
+        numbers.all().forEach(n -> rows.row(cells(n, results.cautions(n))));
         text.write(rows.text());
       }
     }
-  }
-
-  private static byte[] bytes(List<Numbers> all, Function<ReportNumber, List<String>> cautions) {
-    CsvWriter csv = new CsvWriter().row(HEAD);
-    for (Numbers numbers : all) {
-      numbers.all().forEach(number -> csv.row(cells(number, cautions.apply(number))));
-    }
-    return csv.text().getBytes(StandardCharsets.UTF_8);
   }
 
   private static List<String> cells(ReportNumber number, List<String> cautions) {
@@ -86,9 +71,9 @@ public final class NumbersCsv {
 
   private static List<String> amounts(Outcome.Measured measured) {
     return List.of(
-        Digits.plain(measured.estimate().value()),
-        Digits.plain(measured.estimate().bounds().low()),
-        Digits.plain(measured.estimate().bounds().high()),
-        Digits.plain(measured.coverage()));
+        NumbersJson.digits(measured.estimate().value()),
+        NumbersJson.digits(measured.estimate().bounds().low()),
+        NumbersJson.digits(measured.estimate().bounds().high()),
+        NumbersJson.digits(measured.coverage()));
   }
 }

@@ -1,27 +1,47 @@
-package taperbook.output;
+package taperbook.output.data;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import taperbook.session.InputHash;
 
-/** A file too large for memory. It can be written repeatedly, always with the same content. */
+/**
+ * A file that may be too large for memory. It can be written repeatedly, always with the same
+ * content.
+ */
 public interface StreamedFile {
   /** Writes the whole file and closes the stream. */
   void writeTo(OutputStream out) throws IOException;
 
-  /** Returns its hash and length under a path, by writing it to a discarding stream. */
-  static InputHash hash(String path, StreamedFile file) throws IOException {
+  /** Returns the whole file. */
+  default byte[] bytes() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    written(out);
+    return out.toByteArray();
+  }
+
+  /** Returns its hash and length under a path, without keeping its content. */
+  default InputHash hash(String path) {
     try {
       MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
       Counter counter = new Counter();
-      file.writeTo(new DigestOutputStream(counter, sha256));
+      written(new DigestOutputStream(counter, sha256));
       return new InputHash(path, HexFormat.of().formatHex(sha256.digest()), counter.bytes);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java runtime has SHA-256", e);
+    }
+  }
+
+  private void written(OutputStream out) {
+    try {
+      writeTo(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(getClass().getSimpleName(), e);
     }
   }
 

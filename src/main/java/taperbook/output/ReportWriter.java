@@ -24,6 +24,7 @@ import taperbook.plan.ReportPlan;
 import taperbook.result.LibraryResult;
 import taperbook.result.ReportResult;
 import taperbook.session.InputFile;
+import taperbook.session.InputHash;
 
 /** Writes all files of one report or library. */
 public final class ReportWriter {
@@ -117,19 +118,23 @@ public final class ReportWriter {
   private List<PdfAttachment> data(ReportPages pages) {
     NumbersJson json = new NumbersJson(job.results(), job.inputs());
     NumbersCsv csv = new NumbersCsv(job.results());
+    InputHash rows;
     List<PdfAttachment> attachments = List.of();
     if (job.results().isLarge()) {
       files.put("numbers.json", json);
       files.put("numbers.csv", csv);
+      rows = csv.hash("numbers.csv");
     } else {
       byte[] numbers = json.bytes();
       files.put("numbers.json", numbers);
-      files.put("numbers.csv", csv.bytes());
       attachments = attachments(numbers);
+      byte[] table = csv.bytes();
+      files.put("numbers.csv", table);
+      rows = InputFile.wrap("numbers.csv", table).withoutContent();
     }
     DataPackage described =
         new DataPackage(job.results().plan(), job.date(), job.tables())
-            .numbers(csv.hash("numbers.csv"), job.results().numbers());
+            .numbers(rows, job.results().numbers());
     if (job.results() instanceof ReportResult report) {
       share(report, pages, described);
     }

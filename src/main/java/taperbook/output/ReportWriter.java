@@ -132,9 +132,8 @@ public final class ReportWriter {
       files.put("numbers.csv", table);
       rows = InputFile.wrap("numbers.csv", table).withoutContent();
     }
-    DataPackage described =
-        new DataPackage(job.results().plan(), job.date(), job.tables())
-            .numbers(rows, job.results().numbers());
+    DataPackage described = new DataPackage(job.results().plan(), job.date(), job.tables());
+    described.numbers(csv, rows);
     if (job.results() instanceof ReportResult report) {
       share(report, pages, described);
     }

@@ -258,8 +258,7 @@ public final class NumbersJson implements StreamedFile {
     strings(json, "rows", RowRuns.listed(rows));
   }
 
-  private static void strings(JsonGenerator json, String field, List<String> texts)
-      throws IOException {
+  static void strings(JsonGenerator json, String field, List<String> texts) throws IOException {
     json.writeArrayFieldStart(field);
     for (String text : texts) {
       json.writeString(text);

@@ -28,7 +28,7 @@ import taperbook.result.LibraryRow;
  * not match.
  */
 final class RowCache {
-  private static final String HEAD = "taperbook rows 2";
+  private static final String HEAD = "taperbook rows 3";
   private static final int HASH_BYTES = 32;
 
   private final Optional<Path> file;

@@ -110,11 +110,7 @@ public final class NumbersJson implements StreamedFile {
     } else {
       json.writeNullField("energy_kwh");
     }
-    if (ground.frozen().isPresent()) {
-      json.writeStringField("frozen_since", ground.frozen().get().since().toString());
-    } else {
-      json.writeNullField("frozen_since");
-    }
+    optional(json, "frozen_since", ground.frozen().map(f -> f.since().toString()));
     json.writeEndObject();
   }
 
@@ -193,7 +189,7 @@ public final class NumbersJson implements StreamedFile {
     rows(json, number.origin().rows());
     budget(json, number.outcome().fold(Outcome.Measured::budget, w -> List.of()));
     strings(json, "caveats", results.cautions(number));
-    reason(json, number.withheld().orElse(""));
+    optional(json, "withheld", number.withheld());
     json.writeEndObject();
   }
 
@@ -223,14 +219,16 @@ public final class NumbersJson implements StreamedFile {
       amount(json, "difference", compared.difference().value());
       bounds(json, compared.difference());
       amount(json, "losses_allowed", 100 * compared.maxLoss());
-      reason(json, "");
     } else {
       for (String field :
           List.of("first", "second", "agrees", "difference", "low", "high", "losses_allowed")) {
         json.writeNullField(field);
       }
-      reason(json, check.outcome().fold(c -> "", n -> n.reason().text()));
     }
+    optional(
+        json,
+        "withheld",
+        check.outcome().fold(c -> Optional.empty(), n -> Optional.of(n.reason().text())));
     json.writeEndObject();
   }
 
@@ -266,11 +264,13 @@ public final class NumbersJson implements StreamedFile {
     json.writeEndArray();
   }
 
-  private static void reason(JsonGenerator json, String reason) throws IOException {
-    if (reason.isEmpty()) {
-      json.writeNullField("withheld");
+  private static void optional(JsonGenerator json, String field, Optional<String> text)
+      throws IOException {
+    json.writeFieldName(field);
+    if (text.isPresent()) {
+      json.writeString(text.get());
     } else {
-      json.writeStringField("withheld", reason);
+      json.writeNull();
     }
   }
 }

@@ -6,7 +6,6 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import taperbook.session.InputHash;
 
@@ -27,14 +26,10 @@ public interface StreamedFile {
 
   /** Returns its hash and length under a path, without keeping its content. */
   default InputHash hash(String path) {
-    try {
-      MessageDigest sha256 = MessageDigest.getInstance("SHA-256");
-      Counter counter = new Counter();
-      written(new DigestOutputStream(counter, sha256));
-      return new InputHash(path, HexFormat.of().formatHex(sha256.digest()), counter.bytes);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
+    MessageDigest sha256 = InputHash.newDigest();
+    Counter counter = new Counter();
+    written(new DigestOutputStream(counter, sha256));
+    return new InputHash(path, HexFormat.of().formatHex(sha256.digest()), counter.bytes);
   }
 
   private void written(OutputStream out) {

@@ -25,7 +25,6 @@ import taperbook.metric.ReportMetrics.Sessions;
 import taperbook.output.ReportFiles;
 import taperbook.output.ReportJob;
 import taperbook.output.ReportWriter;
-import taperbook.output.TemplateWarmUp;
 import taperbook.output.data.CorrectionsCsv;
 import taperbook.plan.ReportPlan;
 import taperbook.plan.ReportPlan.Season;
@@ -100,20 +99,17 @@ public final class Pipeline implements ReportBuild {
   @Override
   public Checked<Made> make(ProgressListener steps) {
     steps.begin(MEASURING, "measuring");
-    TemplateWarmUp warmUp =
-        TemplateWarmUp.begin(context.templates().withBuiltIn(), plan().style().template());
-    Checked<ReportResult> measured = measured();
-    warmUp.end();
-    return measured.then(
-        result -> {
-          steps.begin(REVISING, Texts.of("command.pipeline.comparing_with_what_was_published"));
-          return revised(result, new MetricReruns(plan(), context.templates(), ground()))
-              .then(
-                  outcome -> {
-                    steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
-                    return written(result, outcome);
-                  });
-        });
+    return measured()
+        .then(
+            result -> {
+              steps.begin(REVISING, Texts.of("command.pipeline.comparing_with_what_was_published"));
+              return revised(result, new MetricReruns(plan(), context.templates(), ground()))
+                  .then(
+                      outcome -> {
+                        steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
+                        return written(result, outcome);
+                      });
+            });
   }
 
   /** Returns the windows that are taken from the published version. */

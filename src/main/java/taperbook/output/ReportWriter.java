@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import taperbook.chart.render.Figure;
+import taperbook.chart.render.Rendition;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.i18n.Texts;
@@ -20,6 +22,7 @@ import taperbook.output.pdf.PdfPage;
 import taperbook.output.share.Captions;
 import taperbook.output.share.FilmScript;
 import taperbook.output.share.ShareTable;
+import taperbook.output.view.HtmlPage;
 import taperbook.plan.ReportPlan;
 import taperbook.result.LibraryResult;
 import taperbook.result.ReportResult;
@@ -28,6 +31,9 @@ import taperbook.session.InputHash;
 
 /** Writes all files of one report or library. */
 public final class ReportWriter {
+  /** The figure that is also painted for social feeds. */
+  private static final String SHARED = "power-over-soc";
+
   private final ReportJob job;
   private final ReportFiles files = new ReportFiles();
 
@@ -58,40 +64,52 @@ public final class ReportWriter {
   }
 
   private Checked<ReportFiles> files(ReportPages pages) {
-    boolean film = job.results().plan().style().film().charts();
-    ConcurrentFiles concurrent = ConcurrentFiles.begin(job.figures(), film, pages::screen);
     List<PdfAttachment> attachments = data(pages);
+    Checked<String> screen = pages.screen();
     Checked<String> print = pages.print();
     Checked<?> pdfs =
         print.value().isPresent()
             ? pdfs(pages, print.value().get(), attachments)
             : Checked.refused(pages.problems());
-    List<Problem> problems = new ArrayList<>(concurrent.problems());
+    List<Problem> problems = new ArrayList<>(screen.problems());
     problems.addAll(print.problems());
     problems.addAll(pdfs.problems());
-    Checked<ReportFiles> all = Checked.of(files, problems.stream().distinct().toList());
-    all.value().ifPresentOrElse(concurrent::addTo, concurrent::stop);
-    return all;
+    if (screen.isUsable() && pdfs.isUsable()) {
+      files.put("report.html", HtmlPage.bytes(screen.value().get()));
+      pictures();
+    }
+    return Checked.of(files, problems.stream().distinct().toList());
+  }
+
+  private void pictures() {
+    boolean film = job.results().plan().style().film().charts();
+    for (Figure figure : job.figures()) {
+      String stem = "figures/" + figure.id();
+      files.put(stem + ".svg", (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
+      files.put(stem + ".png", figure.png());
+      if (figure.id().equals(SHARED)) {
+        files.put("share/portrait.png", figure.png(Rendition.PORTRAIT));
+        files.put("share/square.png", figure.png(Rendition.SQUARE));
+      }
+      if (film) {
+        for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
+          files.put("film/" + figure.id() + rendition.ending() + ".png", figure.png(rendition));
+        }
+      }
+    }
   }
 
   /** Lays out the PDF, then the methods appendix of a session, which contains the PDF's hash. */
   private Checked<byte[]> pdfs(ReportPages pages, String print, List<PdfAttachment> attachments) {
     String title = job.results().plan().heading().title();
-    return pdf("report.pdf", pages.template(), print, title, attachments)
-        .then(
-            pdf ->
-                job.results() instanceof LibraryResult
-                    ? Checked.good(pdf)
-                    : pages
-                        .methods(new InputFile("report.pdf", pdf).sha256())
-                        .then(
-                            text ->
-                                pdf(
-                                    "methods.pdf",
-                                    Templates.METHODS,
-                                    text,
-                                    Texts.of("page.report_writer.methods", title),
-                                    List.of())));
+    Checked<byte[]> report = pdf("report.pdf", pages.template(), print, title, attachments);
+    if (job.results() instanceof LibraryResult) {
+      return report;
+    }
+    String appendix = Texts.of("page.report_writer.methods", title);
+    return report
+        .then(pdf -> pages.methods(new InputFile("report.pdf", pdf).sha256()))
+        .then(text -> pdf("methods.pdf", Templates.METHODS, text, appendix, List.of()));
   }
 
   private Checked<byte[]> pdf(

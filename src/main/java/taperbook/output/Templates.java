@@ -114,19 +114,13 @@ public final class Templates {
   }
 
   /** Returns the templates, parsed once for all reports of a run. */
-  private synchronized RestrictedTemplates pages() {
+  private RestrictedTemplates pages() {
     RestrictedTemplates made = pages;
     if (made == null) {
       made = new RestrictedTemplates(texts);
       pages = made;
     }
     return made;
-  }
-
-  /** Parses the templates of a report ahead of time. */
-  void prepare(String template) {
-    pages().prepare(fileName(template));
-    PARTS.forEach(pages()::prepare);
   }
 
   /** Returns the names that a report can specify as its template. */

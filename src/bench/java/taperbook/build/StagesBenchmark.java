@@ -66,10 +66,10 @@ public class StagesBenchmark {
         plan.subject().rangeTests().stream()
             .map(t -> commandContext.project().rangeTest(t).value().orElseThrow())
             .toList();
-    result = commandContext.pipeline().measured(sources).value().orElseThrow();
-    job = commandContext.pipeline().job(sources, result, List.of());
+    result = commandContext.pipeline(sources).measured().value().orElseThrow();
+    job = commandContext.pipeline(sources).job(result, List.of());
     figures = job.figures();
-    ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
+    ReportFiles files = ReportWriter.write(job).value().orElseThrow();
     page = new String(files.bytes("report.html"), StandardCharsets.UTF_8);
   }
 
@@ -86,7 +86,7 @@ public class StagesBenchmark {
   /** Measures both sessions with simulation and budgets, and compares them. */
   @Benchmark
   public ReportResult measure_and_simulate() {
-    return commandContext.pipeline().measured(sources).value().orElseThrow();
+    return commandContext.pipeline(sources).measured().value().orElseThrow();
   }
 
   @Benchmark
@@ -102,7 +102,7 @@ public class StagesBenchmark {
 
   @Benchmark
   public List<Problem> templates() {
-    return new ReportWriter().problems(job);
+    return ReportWriter.problems(job);
   }
 
   @Benchmark
@@ -122,6 +122,6 @@ public class StagesBenchmark {
 
   @Benchmark
   public ReportFiles write_all() {
-    return new ReportWriter().write(job).value().orElseThrow();
+    return ReportWriter.write(job).value().orElseThrow();
   }
 }

@@ -9,18 +9,24 @@ import java.util.Map;
 import java.util.function.Function;
 import taperbook.buildinfo.BuildInfo;
 import taperbook.buildinfo.ReportDate;
+import taperbook.chart.render.Figure;
 import taperbook.cli.Request;
 import taperbook.diagnostics.Checked;
 import taperbook.i18n.Texts;
 import taperbook.input.folder.DiskFolder;
 import taperbook.input.folder.RegularFile;
+import taperbook.output.ReportJob;
 import taperbook.plan.LibraryPlan;
+import taperbook.result.Correction;
+import taperbook.result.Results;
 import taperbook.session.InputFile;
 import taperbook.session.InputHash;
+import taperbook.workspace.InputTables;
 import taperbook.workspace.Project;
 import taperbook.workspace.ProjectTemplates;
 import taperbook.workspace.PublishedFolder;
 import taperbook.workspace.PublishedVersions;
+import taperbook.workspace.ReportSources;
 import taperbook.workspace.StoppedException;
 
 /**
@@ -30,7 +36,6 @@ import taperbook.workspace.StoppedException;
  * @param templates the project's own templates
  * @param program this program
  * @param madeDate the date that output files carry
- * @param pipeline the stages
  * @param reports the folder that reports are published in
  * @param earlier the published versions of a report, by its name
  * @param remembers whether a library's rows are cached between runs
@@ -40,7 +45,6 @@ public record CommandContext(
     ProjectTemplates templates,
     BuildInfo program,
     ReportDate madeDate,
-    Pipeline pipeline,
     Path reports,
     Function<String, PublishedVersions> earlier,
     boolean remembers) {
@@ -54,14 +58,11 @@ public record CommandContext(
     }
     ProjectTemplates templates = ProjectTemplates.of(folder);
     Project project = new Project(new DiskFolder(folder), templates.names());
-    BuildInfo program = BuildInfo.ofThisProgram();
-    ReportDate madeDate = new ReportDate(environment);
     return new CommandContext(
         project,
         templates,
-        program,
-        madeDate,
-        new Pipeline(project, templates, program, madeDate),
+        BuildInfo.ofThisProgram(),
+        new ReportDate(environment),
         folder.resolve("reports"),
         report -> PublishedVersions.in(folder.resolve("reports"), report),
         true);
@@ -89,17 +90,40 @@ public record CommandContext(
         .then(
             plan ->
                 plan.<Checked<ReportBuild>>fold(
-                    session ->
-                        project
-                            .sources(session)
-                            .then(
-                                s ->
-                                    Checked.good(
-                                        new SessionReportBuild(s, earlier.apply(report), this))),
+                    session -> project.sources(session).then(s -> Checked.good(pipeline(s))),
                     library ->
                         project
                             .article(report)
                             .then(a -> Checked.good(new LibraryBuild(library, a, this)))));
+  }
+
+  /** Returns the pipeline of a session's report. */
+  public Pipeline pipeline(ReportSources sources) {
+    return new Pipeline(this, sources, earlier.apply(sources.plan().name()));
+  }
+
+  /**
+   * Returns the job that writes a report or library.
+   *
+   * @param inputs every input file, including templates
+   * @param attached the same files with their content; empty if too large
+   */
+  ReportJob job(
+      Results results,
+      List<Figure> figures,
+      List<InputHash> inputs,
+      List<InputFile> attached,
+      List<Correction> corrections) {
+    return new ReportJob(
+        results,
+        figures,
+        templates.withBuiltIn(),
+        inputs,
+        attached,
+        InputTables.of(attached),
+        corrections,
+        madeDate.of(results),
+        program.name());
   }
 
   /** Returns the cached rows of a library, for its plan and with these range tests. */

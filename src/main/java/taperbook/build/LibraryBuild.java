@@ -12,15 +12,14 @@ import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
-import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
-import taperbook.output.LibraryJob;
-import taperbook.output.LibraryWriter;
+import taperbook.output.ReportJob;
+import taperbook.output.ReportWriter;
 import taperbook.plan.LibraryPlan;
 import taperbook.result.LibraryResult;
+import taperbook.result.ReportNumber;
 import taperbook.session.InputFile;
 import taperbook.session.InputHash;
-import taperbook.workspace.InputTables;
 import taperbook.workspace.Project;
 
 /**
@@ -45,6 +44,11 @@ final class LibraryBuild implements ReportBuild {
     this.plan = plan;
     this.article = article;
     this.commandContext = commandContext;
+  }
+
+  @Override
+  public LibraryPlan plan() {
+    return plan;
   }
 
   @Override
@@ -73,15 +77,14 @@ final class LibraryBuild implements ReportBuild {
   @Override
   public Checked<Made> make(ProgressListener steps) {
     LibraryIntake intake = intake(true, steps);
-    if (intake.result().rows().isEmpty()) {
+    LibraryResult result = intake.result();
+    if (result.rows().isEmpty()) {
       return Checked.refused(empty(intake));
     }
     inputs.clear();
     inputs.addAll(intake.inputs());
     steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
-    LibraryJob job = job(intake);
-    return new LibraryWriter()
-        .write(job)
+    return ReportWriter.write(job(intake, result))
         .then(
             files ->
                 Checked.good(
@@ -89,23 +92,19 @@ final class LibraryBuild implements ReportBuild {
                         files,
                         commandContext.fingerprint(intake.inputs()),
                         intake.problems(),
-                        summary(job.result()),
+                        summary(result),
                         List.of())));
-  }
-
-  @Override
-  public NumberFormatter wording() {
-    return new NumberFormatter(plan.style());
   }
 
   @Override
   public Findings findings() {
     LibraryIntake intake = intake(false, ProgressListener.NONE);
-    if (intake.result().rows().isEmpty()) {
+    LibraryResult result = intake.result();
+    if (result.rows().isEmpty()) {
       return new Findings(empty(intake), Optional.empty());
     }
     List<Problem> all = new ArrayList<>(intake.problems());
-    all.addAll(new LibraryWriter().problems(job(intake)));
+    all.addAll(ReportWriter.problems(job(intake, result)));
     return new Findings(all, Optional.empty());
   }
 
@@ -154,8 +153,7 @@ final class LibraryBuild implements ReportBuild {
     return all;
   }
 
-  private LibraryJob job(LibraryIntake intake) {
-    LibraryResult result = intake.result();
+  private ReportJob job(LibraryIntake intake, LibraryResult result) {
     List<InputHash> inputs = new ArrayList<>();
     intake.inputs().stream().filter(i -> !i.sha256().isEmpty()).forEach(inputs::add);
     List<InputFile> attached = new ArrayList<>();
@@ -168,24 +166,12 @@ final class LibraryBuild implements ReportBuild {
         attached.add(template);
       }
     }
-    return new LibraryJob(
-        result,
-        LibraryFigures.draw(result),
-        commandContext.templates().withBuiltIn(),
-        inputs,
-        attached,
-        InputTables.of(attached),
-        commandContext.madeDate().of(result),
-        commandContext.program().name());
+    return commandContext.job(result, LibraryFigures.draw(result), inputs, attached, List.of());
   }
 
   private static List<String> summary(LibraryResult result) {
-    long withheld =
-        result.rows().stream()
-            .flatMap(r -> r.numbers().all().stream())
-            .filter(n -> n.withheld().isPresent())
-            .count();
-    int numbers = result.rows().stream().mapToInt(r -> r.numbers().all().size()).sum();
+    List<ReportNumber> numbers = result.numbers().stream().flatMap(n -> n.all().stream()).toList();
+    long withheld = numbers.stream().filter(n -> n.withheld().isPresent()).count();
     int left = result.leftOut().size();
     return List.of(
         Texts.of(
@@ -194,7 +180,7 @@ final class LibraryBuild implements ReportBuild {
             result.rows().size() == 1
                 ? Texts.of("command.library_build.session")
                 : Texts.of("command.library_build.sessions"),
-            numbers,
+            numbers.size(),
             withheld,
             left == 0 ? Texts.of("command.library_build.nothing") : String.valueOf(left)));
   }

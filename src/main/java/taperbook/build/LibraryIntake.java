@@ -8,7 +8,7 @@ import taperbook.i18n.Texts;
 import taperbook.input.DuplicateReadings;
 import taperbook.metric.LibraryMetrics;
 import taperbook.metric.VehicleRanking;
-import taperbook.output.LibraryJob;
+import taperbook.output.ReportJob;
 import taperbook.plan.LibraryPlan;
 import taperbook.result.Drives;
 import taperbook.result.LeftOut;
@@ -151,7 +151,7 @@ public final class LibraryIntake {
   private void keep(List<InputFile> files, List<InputHash> hashes) {
     inputs.addAll(hashes);
     bytes += hashes.stream().mapToLong(InputHash::bytes).sum();
-    if (bytes > LibraryJob.MOST_ATTACHED_BYTES) {
+    if (bytes > ReportJob.MOST_ATTACHED_BYTES) {
       attached.clear();
     } else {
       attached.addAll(files);

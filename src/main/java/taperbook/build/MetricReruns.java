@@ -12,6 +12,7 @@ import taperbook.plan.Plan;
 import taperbook.plan.ReportPlan;
 import taperbook.result.CommonGround;
 import taperbook.result.MovedNumber;
+import taperbook.result.ReportResult;
 import taperbook.session.InputFile;
 import taperbook.verify.CarriedReport;
 import taperbook.verify.NumbersFile;
@@ -65,10 +66,13 @@ final class MetricReruns implements MetricRerun {
     Project project = project(files);
     return plan(project)
         .flatMap(p -> Pipeline.measured(project, p, new Again(ground, redraw)).value())
-        .flatMap(
-            result ->
-                NumbersFile.read(CarriedReport.NUMBERS, new NumbersJson(result, List.of()).bytes())
-                    .value());
+        .map(MetricReruns::written);
+  }
+
+  /** Returns the numbers in the form in which a version publishes them, without its inputs. */
+  static NumbersFile written(ReportResult result) {
+    byte[] json = new NumbersJson(result, List.of()).bytes();
+    return NumbersFile.read(CarriedReport.NUMBERS, json).value().orElseThrow();
   }
 
   private Project project(Map<String, InputFile> files) {

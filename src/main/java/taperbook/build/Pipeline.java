@@ -1,6 +1,5 @@
 package taperbook.build;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -8,8 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import taperbook.buildinfo.BuildInfo;
-import taperbook.buildinfo.ReportDate;
 import taperbook.chart.plots.CompareFigures;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.render.Figure;
@@ -28,10 +25,7 @@ import taperbook.metric.ReportMetrics.Sessions;
 import taperbook.output.ReportFiles;
 import taperbook.output.ReportJob;
 import taperbook.output.ReportWriter;
-import taperbook.output.TemplateWarmUp;
-import taperbook.output.Templates;
 import taperbook.output.data.CorrectionsCsv;
-import taperbook.output.data.NumbersJson;
 import taperbook.plan.ReportPlan;
 import taperbook.plan.ReportPlan.Season;
 import taperbook.prosecheck.ArticleFigures;
@@ -40,24 +34,21 @@ import taperbook.result.CommonGround;
 import taperbook.result.Correction;
 import taperbook.result.ReportResult;
 import taperbook.session.InputFile;
+import taperbook.session.InputHash;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
-import taperbook.verify.CarriedReport;
-import taperbook.verify.NumbersFile;
-import taperbook.workspace.InputTables;
 import taperbook.workspace.MetricRerun;
 import taperbook.workspace.Project;
-import taperbook.workspace.ProjectTemplates;
 import taperbook.workspace.PublishedVersions;
 import taperbook.workspace.ReportSources;
 import taperbook.workspace.Revision;
 
 /**
- * The stages in order: read and check (in {@link Project}), measure, check the article's figures
- * against the results, draw, write. Data flows in one direction, and this is the only place where
- * the result of one stage becomes the input of the next.
+ * The stages of a session's report in order: read and check (in {@link Project}), measure, check
+ * the article's figures against the results, draw, write. Data flows in one direction, and this is
+ * the only place where the result of one stage becomes the input of the next.
  */
-public final class Pipeline {
+public final class Pipeline implements ReportBuild {
   /** Shares of the work that are done when a step begins, measured on the demo. */
   private static final double MEASURING = 0.02;
 
@@ -65,79 +56,96 @@ public final class Pipeline {
 
   private static final double WRITING = 0.6;
 
-  private final Project project;
-  private final ProjectTemplates templates;
-  private final BuildInfo program;
-  private final ReportDate madeDate;
-
-  public Pipeline(
-      Project project, ProjectTemplates templates, BuildInfo program, ReportDate madeDate) {
-    this.project = project;
-    this.templates = templates;
-    this.program = program;
-    this.madeDate = madeDate;
-  }
-
-  /** The result of a report with its output files. */
-  record Made(ReportResult result, ReportFiles files) {}
+  private final CommandContext context;
+  private final ReportSources sources;
+  private final PublishedVersions earlier;
 
   /**
-   * Creates all files of a report, or returns all problems.
+   * Creates the pipeline of a report.
    *
    * @param earlier the versions of it that were published
-   * @param steps receives progress
    */
-  Checked<Made> make(ReportSources sources, PublishedVersions earlier, ProgressListener steps) {
+  Pipeline(CommandContext context, ReportSources sources, PublishedVersions earlier) {
+    this.context = context;
+    this.sources = sources;
+    this.earlier = earlier;
+  }
+
+  @Override
+  public ReportPlan plan() {
+    return sources.plan();
+  }
+
+  @Override
+  public String fingerprint() {
+    List<InputHash> inputs = new ArrayList<>(hashes(sources.files()));
+    plan().heading().versionDay().ifPresent(d -> inputs.addAll(earlier.hashesBefore(d)));
+    return context.fingerprint(inputs);
+  }
+
+  @Override
+  public List<String> paths() {
+    Set<String> paths = new TreeSet<>(context.templatePaths());
+    for (InputFile file : sources.files()) {
+      paths.add(file.path());
+      if (file.path().startsWith(Project.SESSIONS)) {
+        paths.add(file.path().substring(0, file.path().lastIndexOf('/')));
+      }
+    }
+    paths.addAll(earlier.paths());
+    return List.copyOf(paths);
+  }
+
+  @Override
+  public Checked<Made> make(ProgressListener steps) {
     steps.begin(MEASURING, "measuring");
-    TemplateWarmUp warmUp =
-        TemplateWarmUp.begin(templates.withBuiltIn(), sources.plan().style().template());
-    Checked<ReportResult> measured = measured(sources, earlier);
-    warmUp.end();
-    return measured.then(
-        result -> {
-          steps.begin(REVISING, Texts.of("command.pipeline.comparing_with_what_was_published"));
-          MetricReruns again =
-              new MetricReruns(sources.plan(), templates, ground(sources, earlier));
-          return revised(sources, earlier, result, again)
-              .then(
-                  outcome -> {
-                    steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
-                    return written(sources, earlier, result, outcome);
-                  });
-        });
+    return measured()
+        .then(
+            result -> {
+              steps.begin(REVISING, Texts.of("command.pipeline.comparing_with_what_was_published"));
+              return revised(result, new MetricReruns(plan(), context.templates(), ground()))
+                  .then(
+                      outcome -> {
+                        steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
+                        return written(result, outcome);
+                      });
+            });
   }
 
   /** Returns the windows that are taken from the published version. */
-  private static Optional<CommonGround> ground(ReportSources sources, PublishedVersions earlier) {
-    ReportPlan plan = sources.plan();
-    Set<String> sessions = new TreeSet<>(plan.subject().compare());
-    sessions.add(plan.subject().session());
-    sessions.addAll(plan.subject().repeats());
-    return plan.heading().versionDay().flatMap(day -> earlier.ground(day, sessions));
+  private Optional<CommonGround> ground() {
+    Set<String> sessions = new TreeSet<>(plan().subject().compare());
+    sessions.add(plan().subject().session());
+    sessions.addAll(plan().subject().repeats());
+    return plan().heading().versionDay().flatMap(day -> earlier.ground(day, sessions));
   }
 
-  private Checked<Made> written(
-      ReportSources sources,
-      PublishedVersions earlier,
-      ReportResult result,
-      Revision.Outcome outcome) {
-    ReportJob job = job(sources, result, outcome.corrections());
+  private Checked<Made> written(ReportResult result, Revision.Outcome outcome) {
+    ReportJob job = job(result, outcome.corrections());
     List<Problem> typed = FigureCheck.of(result).problems();
     if (typed.stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
       List<Problem> all = new ArrayList<>(typed);
-      all.addAll(new ReportWriter().problems(job));
+      all.addAll(ReportWriter.problems(job));
       return Checked.refused(all);
     }
-    return Checked.of(result, typed)
-        .then(r -> new ReportWriter().write(job))
-        .then(files -> Checked.good(new Made(result, kept(files, earlier, outcome))));
+    Summary summary = new Summary(result);
+    return Checked.of(job, typed)
+        .then(ReportWriter::write)
+        .then(
+            files ->
+                Checked.good(
+                    new Made(
+                        kept(files, outcome),
+                        fingerprint(),
+                        List.of(),
+                        summary.lines(),
+                        summary.printed())));
   }
 
   /**
    * Returns the files together with the published versions, including this one if it is published.
    */
-  private static ReportFiles kept(
-      ReportFiles files, PublishedVersions earlier, Revision.Outcome outcome) {
+  private ReportFiles kept(ReportFiles files, Revision.Outcome outcome) {
     Map<String, byte[]> kept = new TreeMap<>(earlier.files());
     outcome
         .freeze()
@@ -145,56 +153,41 @@ public final class Pipeline {
     return files.with(kept);
   }
 
-  private Checked<Revision.Outcome> revised(
-      ReportSources sources, PublishedVersions earlier, ReportResult result, MetricRerun again) {
-    Revision revision = new Revision(sources.plan(), earlier, again);
-    return revision.withoutNumbers().orElseGet(() -> compared(revision, sources, result));
+  /** Compares the numbers with those of the earlier versions. */
+  private Checked<Revision.Outcome> revised(ReportResult result, MetricRerun again) {
+    Revision revision = new Revision(plan(), earlier, again);
+    return revision
+        .withoutNumbers()
+        .orElseGet(
+            () -> revision.of(MetricReruns.written(result), inputs(), context.program().name()));
   }
 
-  /** Compares the numbers in their written form with those of the earlier versions. */
-  private Checked<Revision.Outcome> compared(
-      Revision revision, ReportSources sources, ReportResult result) {
-    List<InputFile> inputs = inputs(sources);
-    byte[] json = new NumbersJson(result, inputs).bytes();
-    return NumbersFile.read(CarriedReport.NUMBERS, json)
-        .then(numbers -> revision.of(numbers, inputs, program.name()));
-  }
-
-  /** Checks the report as if it were created, without keeping anything. */
-  ReportBuild.Findings findings(ReportSources sources, PublishedVersions earlier) {
-    Checked<ReportResult> measured = measured(sources, earlier);
+  @Override
+  public Findings findings() {
+    Checked<ReportResult> measured = measured();
     List<Problem> all = new ArrayList<>(measured.problems());
     Optional<ArticleFigures> figures = measured.value().map(FigureCheck::of);
     figures.ifPresent(f -> all.addAll(f.problems()));
     if (measured.value().isPresent()) {
       ReportResult result = measured.value().get();
-      Checked<Revision.Outcome> revised = revised(sources, earlier, result, MetricReruns.NONE);
+      Checked<Revision.Outcome> revised = revised(result, MetricReruns.NONE);
       all.addAll(revised.problems());
       List<Correction> corrections =
           revised.value().map(Revision.Outcome::corrections).orElse(List.of());
-      all.addAll(new ReportWriter().problems(job(sources, result, corrections)));
+      all.addAll(ReportWriter.problems(job(result, corrections)));
     }
-    return new ReportBuild.Findings(all, figures);
+    return new Findings(all, figures);
   }
 
-  /** Measures a report as if no version of it had been published; nothing is drawn or written. */
-  public Checked<ReportResult> measured(ReportSources sources) {
-    return withTwins(sources, measured(project, sources.plan(), Again.NO));
-  }
-
-  /** Adds a notice for sessions that have the same readings. */
-  private static Checked<ReportResult> withTwins(
-      ReportSources sources, Checked<ReportResult> measured) {
+  /**
+   * Measures the report on the windows of its published version; adds a notice for sessions that
+   * have the same readings.
+   */
+  public Checked<ReportResult> measured() {
+    Checked<ReportResult> measured = measured(context.project(), plan(), new Again(ground(), 0));
     List<Problem> problems = new ArrayList<>(measured.problems());
-    problems.addAll(
-        DuplicateReadings.check(sources.files().stream().map(InputFile::withoutContent).toList()));
+    problems.addAll(DuplicateReadings.check(hashes(sources.files())));
     return new Checked<>(measured.value(), problems);
-  }
-
-  /** Measures a report on the windows of its published version. */
-  public Checked<ReportResult> measured(ReportSources sources, PublishedVersions earlier) {
-    Again again = new Again(ground(sources, earlier), 0);
-    return withTwins(sources, measured(project, sources.plan(), again));
   }
 
   /** Measures a report on a project. */
@@ -232,23 +225,24 @@ public final class Pipeline {
         .then(g -> Checked.good(ReportMetrics.measure(plan, g, tests.value().get(), again)));
   }
 
-  ReportJob job(ReportSources sources, ReportResult result, List<Correction> corrections) {
+  ReportJob job(ReportResult result, List<Correction> corrections) {
     List<Figure> figures = new ArrayList<>(FigureSet.draw(result));
     figures.addAll(CompareFigures.draw(result));
-    List<InputFile> inputs = inputs(sources);
+    List<InputFile> inputs = inputs();
     if (!corrections.isEmpty()) {
-      String path = PublishedVersions.recordPath(sources.plan().name());
+      String path = PublishedVersions.recordPath(plan().name());
       inputs.add(new InputFile(path, CorrectionsCsv.bytes(corrections)));
     }
-    LocalDate made = madeDate.of(result);
-    Templates all = templates.withBuiltIn();
-    return new ReportJob(
-        result, figures, all, inputs, InputTables.of(inputs), corrections, made, program.name());
+    return context.job(result, figures, hashes(inputs), inputs, corrections);
   }
 
-  private List<InputFile> inputs(ReportSources sources) {
+  private List<InputFile> inputs() {
     List<InputFile> inputs = new ArrayList<>(sources.files());
-    inputs.addAll(templates.files());
+    inputs.addAll(context.templates().files());
     return inputs;
+  }
+
+  private static List<InputHash> hashes(List<InputFile> files) {
+    return files.stream().map(InputFile::withoutContent).toList();
   }
 }

@@ -5,8 +5,8 @@ import java.util.Optional;
 import taperbook.cli.ProgressListener;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
-import taperbook.format.NumberFormatter;
 import taperbook.output.ReportFiles;
+import taperbook.plan.Plan;
 import taperbook.prosecheck.ArticleFigures;
 
 /** A report that is ready to be built: its dependencies, and how to build it. */
@@ -27,8 +27,8 @@ public interface ReportBuild {
    */
   Checked<Made> make(ProgressListener steps);
 
-  /** Returns the formatter for its numbers. */
-  NumberFormatter wording();
+  /** Returns what it asks for. */
+  Plan plan();
 
   /** Checks the report as if it were built, without keeping anything. */
   Findings findings();

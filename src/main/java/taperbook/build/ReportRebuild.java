@@ -38,14 +38,12 @@ public final class ReportRebuild {
                 "SOURCE_DATE_EPOCH",
                 Long.toString(carried.made().atStartOfDay(ZoneOffset.UTC).toEpochSecond())));
     Project project = new Project(new InMemoryFolder(own), templates.names());
-    BuildInfo program = BuildInfo.ofThisProgram();
     CommandContext commandContext =
         new CommandContext(
             project,
             templates,
-            program,
+            BuildInfo.ofThisProgram(),
             madeDate,
-            new Pipeline(project, templates, program, madeDate),
             Path.of(""),
             report -> PublishedVersions.carried(report, own, carried.numbers()),
             false);

@@ -12,7 +12,6 @@ import java.nio.file.StandardCopyOption;
 import java.security.DigestInputStream;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -20,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import taperbook.input.folder.RegularFile;
 import taperbook.result.LibraryRow;
+import taperbook.session.InputHash;
 
 /**
  * Cached rows of a library from an earlier run, each under a key that identifies the input bytes.
@@ -28,7 +28,7 @@ import taperbook.result.LibraryRow;
  * not match.
  */
 final class RowCache {
-  private static final String HEAD = "taperbook rows 2";
+  private static final String HEAD = "taperbook rows 3";
   private static final int HASH_BYTES = 32;
 
   private final Optional<Path> file;
@@ -91,7 +91,7 @@ final class RowCache {
   }
 
   private void write(Path fresh) throws IOException {
-    MessageDigest hash = sha256();
+    MessageDigest hash = InputHash.newDigest();
     try (BufferedOutputStream end = new BufferedOutputStream(RegularFile.create(fresh))) {
       DataOutputStream out = new DataOutputStream(new DigestOutputStream(end, hash));
       RowWriter rows = new RowWriter(out);
@@ -119,7 +119,7 @@ final class RowCache {
   /** Returns true if the file ends with the hash of its preceding content. */
   private static boolean isWhole(Path file) throws IOException {
     long content = Files.size(file) - HASH_BYTES;
-    MessageDigest hash = sha256();
+    MessageDigest hash = InputHash.newDigest();
     try (InputStream in = new BufferedInputStream(RegularFile.open(file))) {
       DigestInputStream hashed = new DigestInputStream(in, hash);
       byte[] part = new byte[1 << 16];
@@ -149,13 +149,5 @@ final class RowCache {
       }
     }
     return rows;
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
   }
 }

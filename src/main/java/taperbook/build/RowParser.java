@@ -48,88 +48,71 @@ final class RowParser {
   LibraryRow row() throws IOException {
     String session = text();
     LibraryRow.About about =
-        new LibraryRow.About(text(), optional(), optional(), optional(), text());
-    int count = in.readInt();
-    List<ReportNumber> numbers = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      numbers.add(number());
-    }
-    Curve curve = curve();
-    Set<Caveat.Kind> kinds = EnumSet.noneOf(Caveat.Kind.class);
-    int caveats = in.readInt();
-    for (int i = 0; i < caveats; i++) {
-      kinds.add(Caveat.Kind.valueOf(text()));
-    }
-    return new LibraryRow(session, about, new Numbers(numbers), curve, kinds);
+        new LibraryRow.About(
+            text(), optional(this::text), optional(this::text), optional(this::text), text());
+    Numbers numbers = new Numbers(list(this::number));
+    return new LibraryRow(session, about, numbers, curve(), names(Caveat.Kind.class));
   }
 
-  private Message message() throws IOException {
-    String key = text();
-    List<String> arguments = new ArrayList<>();
-    int count = in.readInt();
-    for (int i = 0; i < count; i++) {
-      arguments.add(text());
+  /** Parses one value. */
+  private interface Part<T> {
+    T parse() throws IOException;
+  }
+
+  private <T> List<T> list(Part<T> part) throws IOException {
+    List<T> values = new ArrayList<>();
+    for (int left = in.readInt(); left > 0; left--) {
+      values.add(part.parse());
     }
-    return new Message(key, arguments);
+    return values;
   }
 
-  private Optional<Message> optionalMessage() throws IOException {
-    return in.readBoolean() ? Optional.of(message()) : Optional.empty();
-  }
-
-  private Optional<String> optional() throws IOException {
-    return in.readBoolean() ? Optional.of(text()) : Optional.empty();
-  }
-
-  private ReportNumber number() throws IOException {
-    String id = text();
-    String label = text();
-    Unit unit = Unit.valueOf(text());
-    Method method = Method.valueOf(text());
-    Basis basis = Basis.valueOf(text());
-    Set<Input> inputs = names(Input.class);
-    Set<Role> roles = names(Role.class);
-    Outcome outcome = in.readBoolean() ? measured() : new Outcome.Withheld(message());
-    Origin origin = origin();
-    int count = in.readInt();
-    List<Caveat> caveats = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      caveats.add(new Caveat(Caveat.Kind.valueOf(text()), message(), optionalMessage()));
-    }
-    Metric metric = new Metric(id, label, unit, method, basis, inputs, roles);
-    return new ReportNumber(metric, outcome, origin, caveats);
+  private <T> Optional<T> optional(Part<T> part) throws IOException {
+    return list(part).stream().findFirst();
   }
 
   private <E extends Enum<E>> Set<E> names(Class<E> type) throws IOException {
     Set<E> values = EnumSet.noneOf(type);
-    for (int left = in.readInt(); left > 0; left--) {
-      values.add(Enum.valueOf(type, text()));
-    }
+    values.addAll(list(() -> Enum.valueOf(type, text())));
     return values;
+  }
+
+  private ReportNumber number() throws IOException {
+    Metric metric =
+        new Metric(
+            text(),
+            text(),
+            Unit.valueOf(text()),
+            Method.valueOf(text()),
+            Basis.valueOf(text()),
+            names(Input.class),
+            names(Role.class));
+    Outcome outcome = in.readBoolean() ? measured() : new Outcome.Withheld(message());
+    Origin origin = new Origin(text(), text(), RowRun.rows(list(this::run)));
+    return new ReportNumber(metric, outcome, origin, list(this::caveat));
   }
 
   private Outcome measured() throws IOException {
     double value = in.readDouble();
     Interval bounds = new Interval(in.readDouble(), in.readDouble());
-    double coverage = in.readDouble();
-    int count = in.readInt();
-    List<Contribution> budget = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      budget.add(
-          new Contribution(UncertaintySource.valueOf(text()), in.readDouble(), in.readDouble()));
-    }
-    return new Outcome.Measured(new Estimate(value, bounds), coverage, budget);
+    return new Outcome.Measured(
+        new Estimate(value, bounds), in.readDouble(), list(this::contribution));
   }
 
-  private Origin origin() throws IOException {
-    String session = text();
-    String against = text();
-    int count = in.readInt();
-    List<RowRun> runs = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      runs.add(new RowRun(text(), in.readInt(), in.readInt()));
-    }
-    return new Origin(session, against, RowRun.rows(runs));
+  private Contribution contribution() throws IOException {
+    return new Contribution(UncertaintySource.valueOf(text()), in.readDouble(), in.readDouble());
+  }
+
+  private Caveat caveat() throws IOException {
+    return new Caveat(Caveat.Kind.valueOf(text()), message(), optional(this::message));
+  }
+
+  private Message message() throws IOException {
+    return new Message(text(), list(this::text));
+  }
+
+  private RowRun run() throws IOException {
+    return new RowRun(text(), in.readInt(), in.readInt());
   }
 
   private Curve curve() throws IOException {

@@ -3,10 +3,9 @@ package taperbook.build;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import taperbook.i18n.Message;
@@ -17,7 +16,6 @@ import taperbook.result.LibraryRow;
 import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Caveat;
-import taperbook.session.Origin;
 import taperbook.session.RowRun;
 
 /** Writes rows so that {@link RowParser} restores every digit of every number. */
@@ -44,27 +42,29 @@ final class RowWriter {
   void row(LibraryRow row) throws IOException {
     text(row.session());
     text(row.about().vehicle());
-    optional(row.about().date());
-    optional(row.about().place());
-    optional(row.about().preconditioned());
+    list(row.about().date().stream().toList(), this::text);
+    list(row.about().place().stream().toList(), this::text);
+    list(row.about().preconditioned().stream().toList(), this::text);
     text(row.about().conditions());
-    List<ReportNumber> all = row.numbers().all();
-    out.writeInt(all.size());
-    for (ReportNumber number : all) {
-      number(number);
-    }
+    list(row.numbers().all(), this::number);
     curve(row.curve());
-    out.writeInt(row.caveats().size());
-    for (Caveat.Kind kind : row.caveats()) {
-      text(kind.name());
+    names(row.caveats());
+  }
+
+  /** Writes one of the values. */
+  private interface Part<T> {
+    void write(T value) throws IOException;
+  }
+
+  private <T> void list(Collection<T> values, Part<T> part) throws IOException {
+    out.writeInt(values.size());
+    for (T value : values) {
+      part.write(value);
     }
   }
 
-  private void optional(Optional<String> text) throws IOException {
-    out.writeBoolean(text.isPresent());
-    if (text.isPresent()) {
-      text(text.get());
-    }
+  private <E extends Enum<E>> void names(Set<E> values) throws IOException {
+    list(new TreeSet<>(values), value -> text(value.name()));
   }
 
   private void number(ReportNumber number) throws IOException {
@@ -81,31 +81,10 @@ final class RowWriter {
     } else {
       message(number.reason().orElseThrow());
     }
-    origin(number.origin());
-    out.writeInt(number.caveats().size());
-    for (Caveat caveat : number.caveats()) {
-      text(caveat.kind().name());
-      message(caveat.fact());
-      out.writeBoolean(caveat.meaning().isPresent());
-      if (caveat.meaning().isPresent()) {
-        message(caveat.meaning().get());
-      }
-    }
-  }
-
-  private void message(Message message) throws IOException {
-    text(message.key());
-    out.writeInt(message.arguments().size());
-    for (String argument : message.arguments()) {
-      text(argument);
-    }
-  }
-
-  private <E extends Enum<E>> void names(Set<E> values) throws IOException {
-    out.writeInt(values.size());
-    for (E value : new TreeSet<>(values)) {
-      text(value.name());
-    }
+    text(number.origin().session());
+    text(number.origin().against());
+    list(RowRun.of(number.origin().rows()), this::run);
+    list(number.caveats(), this::caveat);
   }
 
   private void measured(Outcome.Measured measured) throws IOException {
@@ -114,24 +93,30 @@ final class RowWriter {
     out.writeDouble(estimate.bounds().low());
     out.writeDouble(estimate.bounds().high());
     out.writeDouble(measured.coverage());
-    out.writeInt(measured.budget().size());
-    for (Contribution part : measured.budget()) {
-      text(part.source().name());
-      out.writeDouble(part.standardUncertainty());
-      out.writeDouble(part.share());
-    }
+    list(measured.budget(), this::contribution);
   }
 
-  private void origin(Origin origin) throws IOException {
-    text(origin.session());
-    text(origin.against());
-    List<RowRun> runs = RowRun.of(origin.rows());
-    out.writeInt(runs.size());
-    for (RowRun run : runs) {
-      text(run.file());
-      out.writeInt(run.firstLine());
-      out.writeInt(run.lastLine());
-    }
+  private void contribution(Contribution part) throws IOException {
+    text(part.source().name());
+    out.writeDouble(part.standardUncertainty());
+    out.writeDouble(part.share());
+  }
+
+  private void caveat(Caveat caveat) throws IOException {
+    text(caveat.kind().name());
+    message(caveat.fact());
+    list(caveat.meaning().stream().toList(), this::message);
+  }
+
+  private void message(Message message) throws IOException {
+    text(message.key());
+    list(message.arguments(), this::text);
+  }
+
+  private void run(RowRun run) throws IOException {
+    text(run.file());
+    out.writeInt(run.firstLine());
+    out.writeInt(run.lastLine());
   }
 
   private void curve(Curve curve) throws IOException {

@@ -7,9 +7,7 @@ import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
-import taperbook.result.LibraryResult;
-import taperbook.result.ReportResult;
-import taperbook.session.ConditionItem;
+import taperbook.result.Results;
 
 /**
  * The date that output files carry, which is never the date of the run: {@code published} in the
@@ -25,31 +23,14 @@ public final class ReportDate {
     this.environment = Map.copyOf(environment);
   }
 
-  public LocalDate of(ReportResult result) {
-    return result
+  /** Returns the date of a report or library; of several days of sessions, the latest. */
+  public LocalDate of(Results results) {
+    return results
         .plan()
         .heading()
         .published()
         .or(this::sourceDateEpoch)
-        .or(
-            () ->
-                result.main().session().conditions().text(ConditionItem.DATE).map(LocalDate::parse))
-        .orElse(LocalDate.EPOCH);
-  }
-
-  /** Returns the date of a library; instead of a session's date, the latest of all sessions. */
-  public LocalDate of(LibraryResult result) {
-    return result
-        .plan()
-        .heading()
-        .published()
-        .or(this::sourceDateEpoch)
-        .or(
-            () ->
-                result.rows().stream()
-                    .flatMap(r -> r.about().date().stream())
-                    .map(LocalDate::parse)
-                    .max(Comparator.naturalOrder()))
+        .or(() -> results.days().map(LocalDate::parse).max(Comparator.naturalOrder()))
         .orElse(LocalDate.EPOCH);
   }
 

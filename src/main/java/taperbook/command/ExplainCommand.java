@@ -58,12 +58,7 @@ public final class ExplainCommand {
 
   private ExitStatus ofReport(CommandContext commandContext, ReportPlan plan, List<String> names) {
     Checked<ReportSources> sources = commandContext.project().sources(plan);
-    Checked<ReportResult> measured =
-        sources.then(
-            s ->
-                commandContext
-                    .pipeline()
-                    .measured(s, commandContext.earlier().apply(s.plan().name())));
+    Checked<ReportResult> measured = sources.then(s -> commandContext.pipeline(s).measured());
     messages.problems(measured.problems());
     if (measured.value().isEmpty() || sources.value().isEmpty()) {
       return ExitStatus.INPUT_REFUSED;

@@ -187,7 +187,7 @@ public final class ReportCommand {
         .published(name)
         .bytes(NUMBERS)
         .flatMap(b -> NumbersFile.read(NUMBERS, b).value())
-        .map(b -> new MovedLine(making.wording()).of(b, fresh(made)));
+        .map(b -> new MovedLine(new NumberFormatter(making.plan().style())).of(b, fresh(made)));
   }
 
   /**

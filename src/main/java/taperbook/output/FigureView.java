@@ -2,7 +2,6 @@ package taperbook.output;
 
 import java.util.AbstractMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -28,7 +27,7 @@ final class FigureView extends AbstractMap<String, Object> {
    *
    * @param narrow whether there is also a drawing for narrow screens
    */
-  private FigureView(Figure figure, boolean narrow) {
+  FigureView(Figure figure, boolean narrow) {
     parts.put("id", figure::id);
     parts.put("title", figure::title);
     parts.put("caption", figure::caption);
@@ -54,17 +53,6 @@ final class FigureView extends AbstractMap<String, Object> {
     String finding = figure.title();
     String end = finding.endsWith(".") ? " " : ". ";
     return finding + end + figure.textAlternative();
-  }
-
-  /**
-   * Returns views by the name of the figure, in the order of the figures.
-   *
-   * @param narrow whether there are also drawings for narrow screens
-   */
-  static Map<String, Object> all(List<Figure> figures, boolean narrow) {
-    Map<String, Object> views = new LinkedHashMap<>();
-    figures.forEach(figure -> views.put(figure.id(), new FigureView(figure, narrow)));
-    return views;
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import taperbook.output.data.StreamedFile;
 
 /**
  * The files of one report by their path in its folder, such as {@code figures/power-over-soc.svg}.

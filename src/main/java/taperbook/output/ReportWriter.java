@@ -5,17 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import taperbook.chart.render.Figure;
+import taperbook.chart.render.Rendition;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.i18n.Texts;
-import taperbook.output.article.ArticlePart;
-import taperbook.output.article.ArticleText;
 import taperbook.output.data.CorrectionsCsv;
 import taperbook.output.data.DataPackage;
 import taperbook.output.data.NumbersCsv;
 import taperbook.output.data.NumbersJson;
+import taperbook.output.library.LibraryPage;
 import taperbook.output.pdf.LibraryLogging;
 import taperbook.output.pdf.PdfAttachment;
 import taperbook.output.pdf.PdfMetadata;
@@ -23,208 +22,182 @@ import taperbook.output.pdf.PdfPage;
 import taperbook.output.share.Captions;
 import taperbook.output.share.FilmScript;
 import taperbook.output.share.ShareTable;
-import taperbook.output.share.SummaryText;
+import taperbook.output.view.HtmlPage;
+import taperbook.plan.ReportPlan;
+import taperbook.result.LibraryResult;
 import taperbook.result.ReportResult;
 import taperbook.session.InputFile;
+import taperbook.session.InputHash;
 
-/** Writes all files of one report. */
+/** Writes all files of one report or library. */
 public final class ReportWriter {
+  /** The figure that is also painted for social feeds. */
+  private static final String SHARED = "power-over-soc";
+
+  private final ReportJob job;
+  private final ReportFiles files = new ReportFiles();
+
+  private ReportWriter(ReportJob job) {
+    this.job = job;
+  }
+
   /**
    * Returns the files of a report, or every problem in its article and templates. The files are:
    * {@code report.html}, {@code report.pdf}, {@code methods.pdf}, {@code numbers.json}, {@code
    * numbers.csv}, {@code datapackage.json} and the files it describes, {@code film/script.md},
    * {@code share/} with summary, table, captions and the power over state of charge in portrait and
    * square format, and each chart as {@code figures/NAME.svg} and {@code figures/NAME.png}; for a
-   * film also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}.
+   * film also as {@code film/NAME-dark.png}, {@code -clear} and {@code -small}. A library has no
+   * {@code film/} and {@code share/}, and its {@code report.pdf} includes the methods.
    */
-  public Checked<ReportFiles> write(ReportJob job) {
+  public static Checked<ReportFiles> write(ReportJob job) {
     LibraryLogging.silenceLoggers();
-    return texts(job).then(texts -> files(job, texts));
+    return ReportPages.of(job).then(pages -> new ReportWriter(job).files(pages));
   }
 
   /** Returns every problem that {@link #write} would find, without creating the files. */
-  public List<Problem> problems(ReportJob job) {
-    Checked<TemplateTexts> texts = texts(job);
-    List<Problem> problems = new ArrayList<>(texts.problems());
-    if (texts.value().isPresent()) {
-      TemplateTexts pages = texts.value().get();
-      problems.addAll(pages.screen().problems());
-      problems.addAll(pages.print().problems());
-      problems.addAll(pages.methods("").problems());
-    }
+  public static List<Problem> problems(ReportJob job) {
+    Checked<ReportPages> pages = ReportPages.of(job);
+    List<Problem> problems = new ArrayList<>(pages.problems());
+    pages.value().ifPresent(p -> problems.addAll(p.problems()));
     return problems.stream().distinct().toList();
   }
 
-  private static Checked<TemplateTexts> texts(ReportJob job) {
-    Set<String> charts = Figure.ids(job.figures());
-    Checked<String> template = TemplateChoice.of(job.result().plan(), job.templates());
-    Checked<List<ArticlePart>> article = new ArticleText(job.result(), charts).parts();
-    Checked<String> answer = ArticleText.answer(job.result());
-    List<Problem> problems = new ArrayList<>(template.problems());
-    problems.addAll(answer.problems());
-    problems.addAll(article.problems());
-    if (template.value().isEmpty() || answer.value().isEmpty() || article.value().isEmpty()) {
-      return Checked.refused(problems);
-    }
-    TemplateModel model = new TemplateModel(job, answer.value().get(), article.value().get());
-    return Checked.of(new TemplateTexts(job.templates(), template.value().get(), model), problems);
-  }
-
-  private static Checked<ReportFiles> files(ReportJob job, TemplateTexts texts) {
-    boolean film = job.result().plan().style().film().charts();
-    ConcurrentFiles concurrent = ConcurrentFiles.begin(job.figures(), film, texts::screen);
-    ReportFiles files = new ReportFiles();
-    byte[] json = new NumbersJson(job.result(), job.inputs()).bytes();
-    files.put("numbers.json", json);
-    files.put("share/summary.md", texts.summary());
-    ShareTable table = texts.shareTable();
-    if (!table.isEmpty()) {
-      files.put("share/table.html", table.html());
-      files.put("share/table.csv", table.csv());
-    }
-    tables(job, table).forEach(files::put);
-    files.put("film/script.md", new FilmScript(job.result(), job.date()).bytes());
-    Captions captions = new Captions(job.result());
-    if (!captions.isEmpty()) {
-      files.put("share/captions.srt", captions.srt());
-      files.put("share/captions.vtt", captions.vtt());
-    }
-    Checked<String> print = texts.print();
-    Checked<String> methods =
-        print.value().isEmpty()
-            ? texts.methods("")
-            : pdfs(job, texts, print.value().get(), json, files);
-    List<Problem> problems = new ArrayList<>(concurrent.problems());
+  private Checked<ReportFiles> files(ReportPages pages) {
+    List<PdfAttachment> attachments = data(pages);
+    Checked<String> screen = pages.screen();
+    Checked<String> print = pages.print();
+    Checked<?> pdfs =
+        print.value().isPresent()
+            ? pdfs(pages, print.value().get(), attachments)
+            : Checked.refused(pages.problems());
+    List<Problem> problems = new ArrayList<>(screen.problems());
     problems.addAll(print.problems());
-    problems.addAll(methods.problems());
-    Checked<ReportFiles> all = Checked.of(files, problems.stream().distinct().toList());
-    all.value().ifPresentOrElse(concurrent::addTo, concurrent::stop);
-    return all;
+    problems.addAll(pdfs.problems());
+    if (screen.isUsable() && pdfs.isUsable()) {
+      files.put("report.html", HtmlPage.bytes(screen.value().get()));
+      pictures();
+    }
+    return Checked.of(files, problems.stream().distinct().toList());
   }
 
-  /** Lays out the report's PDF, then the methods appendix, which contains the PDF's hash. */
-  private static Checked<String> pdfs(
-      ReportJob job, TemplateTexts texts, String print, byte[] json, ReportFiles files) {
-    boolean builtIn = job.templates().isBuiltIn();
-    Checked<byte[]> report =
-        new PdfPage(job.figures(), texts.template(), builtIn)
-            .bytes(
-                print, heading(job, job.result().plan().heading().title()), attachments(job, json));
-    return report.then(
-        pdf -> {
-          files.put("report.pdf", pdf);
-          Checked<String> methods = texts.methods(new InputFile("report.pdf", pdf).sha256());
-          return methods.then(
-              text -> {
-                Checked<byte[]> appendix =
-                    new PdfPage(job.figures(), Templates.METHODS, builtIn)
-                        .bytes(text, heading(job, methodsTitle(job)), List.of());
-                appendix.value().ifPresent(bytes -> files.put("methods.pdf", bytes));
-                return appendix.then(bytes -> Checked.good(text));
-              });
-        });
+  private void pictures() {
+    boolean film = job.results().plan().style().film().charts();
+    for (Figure figure : job.figures()) {
+      String stem = "figures/" + figure.id();
+      files.put(stem + ".svg", (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
+      files.put(stem + ".png", figure.png());
+      if (figure.id().equals(SHARED)) {
+        files.put("share/portrait.png", figure.png(Rendition.PORTRAIT));
+        files.put("share/square.png", figure.png(Rendition.SQUARE));
+      }
+      if (film) {
+        for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
+          files.put("film/" + figure.id() + rendition.ending() + ".png", figure.png(rendition));
+        }
+      }
+    }
   }
 
-  /** Returns all CSV files and their description. */
-  private static Map<String, byte[]> tables(ReportJob job, ShareTable table) {
-    ReportResult result = job.result();
-    byte[] numbers = NumbersCsv.bytes(result);
-    DataPackage described =
-        new DataPackage(result.plan(), job.date(), job.tables()).numbers(numbers, result.numbers());
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put("numbers.csv", numbers);
-    if (!table.isEmpty()) {
-      described.milestones(table.csv(), table.columns(), table.cells());
+  /** Lays out the PDF, then the methods appendix of a session, which contains the PDF's hash. */
+  private Checked<byte[]> pdfs(ReportPages pages, String print, List<PdfAttachment> attachments) {
+    String title = job.results().plan().heading().title();
+    Checked<byte[]> report = pdf("report.pdf", pages.template(), print, title, attachments);
+    if (job.results() instanceof LibraryResult) {
+      return report;
+    }
+    String appendix = Texts.of("page.report_writer.methods", title);
+    return report
+        .then(pdf -> pages.methods(new InputFile("report.pdf", pdf).sha256()))
+        .then(text -> pdf("methods.pdf", Templates.METHODS, text, appendix, List.of()));
+  }
+
+  private Checked<byte[]> pdf(
+      String file, String template, String page, String title, List<PdfAttachment> attachments) {
+    ReportPlan.Heading heading = job.results().plan().heading();
+    PdfMetadata metadata =
+        new PdfMetadata(
+            title,
+            heading.author(),
+            job.results().fold(r -> r.main().session().vehicle(), LibraryPage::sessions),
+            job.program(),
+            job.date());
+    Checked<byte[]> pdf =
+        new PdfPage(job.figures(), template, job.templates().isBuiltIn())
+            .bytes(page, metadata, attachments);
+    pdf.value().ifPresent(bytes -> files.put(file, bytes));
+    return pdf;
+  }
+
+  /**
+   * Adds the data and the package that describes them; returns what the PDF attaches. The numbers
+   * of a large library need more memory than its rows: they are streamed, and not attached.
+   */
+  private List<PdfAttachment> data(ReportPages pages) {
+    NumbersJson json = new NumbersJson(job.results(), job.inputs());
+    NumbersCsv csv = new NumbersCsv(job.results());
+    InputHash rows;
+    List<PdfAttachment> attachments = List.of();
+    if (job.results().isLarge()) {
+      files.put("numbers.json", json);
+      files.put("numbers.csv", csv);
+      rows = csv.hash("numbers.csv");
+    } else {
+      byte[] numbers = json.bytes();
+      files.put("numbers.json", numbers);
+      attachments = attachments(numbers);
+      byte[] table = csv.bytes();
+      files.put("numbers.csv", table);
+      rows = InputFile.wrap("numbers.csv", table).withoutContent();
+    }
+    DataPackage described = new DataPackage(job.results().plan(), job.date(), job.tables());
+    described.numbers(csv, rows);
+    if (job.results() instanceof ReportResult report) {
+      share(report, pages, described);
     }
     if (!job.corrections().isEmpty()) {
       byte[] corrections = CorrectionsCsv.bytes(job.corrections());
       files.put("corrections.csv", corrections);
       described.corrections(corrections);
     }
-    files.putAll(described.files());
-    return files;
+    described.files().forEach(files::put);
+    return attachments;
+  }
+
+  /** Adds what a session's report has for films and for use elsewhere. */
+  private void share(ReportResult report, ReportPages pages, DataPackage described) {
+    files.put("share/summary.md", pages.summary());
+    ShareTable table = pages.shareTable();
+    if (!table.isEmpty()) {
+      files.put("share/table.html", table.html());
+      files.put("share/table.csv", table.csv());
+      described.milestones(table.csv(), table.columns(), table.cells());
+    }
+    files.put("film/script.md", new FilmScript(report, job.date()).bytes());
+    Captions captions = new Captions(report);
+    if (!captions.isEmpty()) {
+      files.put("share/captions.srt", captions.srt());
+      files.put("share/captions.vtt", captions.vtt());
+    }
   }
 
   /**
-   * Returns the inputs, the built-in templates (so that a later version can find them) and the
-   * numbers.
+   * Returns the inputs, the built-in templates of a session's report (so that a later version can
+   * find them) and the numbers.
    */
-  private static List<PdfAttachment> attachments(ReportJob job, byte[] json) {
+  private List<PdfAttachment> attachments(byte[] numbers) {
     Map<String, PdfAttachment> attachments = new LinkedHashMap<>();
-    job.inputs().forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.bytes())));
-    job.templates()
-        .texts()
-        .forEach(
-            (name, text) ->
-                attachments.computeIfAbsent(
-                    "templates/" + name,
-                    path -> new PdfAttachment(path, text.getBytes(StandardCharsets.UTF_8))));
-    attachments.put("numbers.json", new PdfAttachment("numbers.json", json));
+    job.attached().forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.bytes())));
+    if (job.results() instanceof ReportResult) {
+      job.templates()
+          .texts()
+          .forEach(
+              (name, text) ->
+                  attachments.computeIfAbsent(
+                      "templates/" + name,
+                      path -> new PdfAttachment(path, text.getBytes(StandardCharsets.UTF_8))));
+    }
+    attachments.put("numbers.json", new PdfAttachment("numbers.json", numbers));
     return List.copyOf(attachments.values());
-  }
-
-  private static String methodsTitle(ReportJob job) {
-    return Texts.of("page.report_writer.methods", job.result().plan().heading().title());
-  }
-
-  private static PdfMetadata heading(ReportJob job, String title) {
-    return new PdfMetadata(
-        title,
-        job.result().plan().heading().author(),
-        job.result().main().session().vehicle(),
-        job.program(),
-        job.date());
-  }
-
-  /** The outputs of the templates of a report, each rendered on request. */
-  private static final class TemplateTexts {
-    private final String template;
-    private final TemplateModel model;
-    private final Templates templates;
-
-    /**
-     * Creates the texts.
-     *
-     * @param template file name of the report's template
-     */
-    TemplateTexts(Templates templates, String template, TemplateModel model) {
-      this.template = template;
-      this.model = model;
-      this.templates = templates;
-    }
-
-    /** Returns the file name of the report's template. */
-    String template() {
-      return template;
-    }
-
-    /** Renders the browser page. */
-    Checked<String> screen() {
-      return templates.page(template, model.screen());
-    }
-
-    /** Renders the page of the PDF. */
-    Checked<String> print() {
-      return templates.page(template, model.print());
-    }
-
-    /** Returns the content of {@code share/summary.md}. */
-    byte[] summary() {
-      return new SummaryText(model.common(), model.summary()).bytes();
-    }
-
-    /** Returns the table to embed elsewhere. */
-    ShareTable shareTable() {
-      return new ShareTable(model.common());
-    }
-
-    /**
-     * Renders the methods appendix.
-     *
-     * @param sha256 hash of the PDF that the appendix belongs to; empty if not yet known
-     */
-    Checked<String> methods(String sha256) {
-      return templates.page(Templates.METHODS, model.methods(sha256));
-    }
   }
 }

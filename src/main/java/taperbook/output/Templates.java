@@ -13,8 +13,13 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import taperbook.diagnostics.Checked;
+import taperbook.diagnostics.Problem;
+import taperbook.diagnostics.ProblemCode;
+import taperbook.diagnostics.SourceLocation;
+import taperbook.i18n.Texts;
 import taperbook.output.article.RestrictedTemplates;
 import taperbook.plan.Paper;
+import taperbook.plan.Plan;
 
 /** The texts of templates and style sheets by file name, such as {@code report.ftlh}. */
 public final class Templates {
@@ -109,19 +114,13 @@ public final class Templates {
   }
 
   /** Returns the templates, parsed once for all reports of a run. */
-  private synchronized RestrictedTemplates pages() {
+  private RestrictedTemplates pages() {
     RestrictedTemplates made = pages;
     if (made == null) {
       made = new RestrictedTemplates(texts);
       pages = made;
     }
     return made;
-  }
-
-  /** Parses the templates of a report ahead of time. */
-  void prepare(String template) {
-    pages().prepare(fileName(template));
-    PARTS.forEach(pages()::prepare);
   }
 
   /** Returns the names that a report can specify as its template. */
@@ -133,6 +132,26 @@ public final class Templates {
       }
     }
     return names;
+  }
+
+  /** Returns the file name of the template that a plan names, or the problem that there is none. */
+  Checked<String> chosen(Plan plan) {
+    String asked = plan.style().template();
+    String name = fileName(asked);
+    if (reportNames().contains(stem(asked))) {
+      return Checked.good(name);
+    }
+    return Checked.refused(
+        List.of(
+            new Problem(
+                ProblemCode.NAME_UNKNOWN,
+                SourceLocation.file(plan.article().file()),
+                Texts.of("page.template_choice.template", asked),
+                Texts.of("page.template_choice.name_of_template"),
+                Texts.of(
+                    "page.template_choice.name_one_of_or_write",
+                    String.join(", ", reportNames()),
+                    name))));
   }
 
   /** Returns the name without extension of a template given with or without it. */

@@ -3,13 +3,12 @@ package taperbook.output;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.template.TemplateModelException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import taperbook.output.article.ArticlePart;
+import taperbook.session.InputHash;
 
 /** Markup of this program, which a template prints unescaped. */
 final class TrustedMarkup {
@@ -29,13 +28,8 @@ final class TrustedMarkup {
    * @see <a href="https://www.w3.org/TR/CSP3/#grammardef-hash-source">CSP Level 3, hash-source</a>
    */
   static String scriptHash(String script) {
-    try {
-      byte[] hash =
-          MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
-      return "sha256-" + Base64.getEncoder().encodeToString(hash);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
+    byte[] hash = InputHash.newDigest().digest(script.getBytes(StandardCharsets.UTF_8));
+    return "sha256-" + Base64.getEncoder().encodeToString(hash);
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import taperbook.plan.LibraryPlan;
 import taperbook.quantity.Estimate;
 
@@ -28,7 +29,8 @@ public record LibraryResult(
     List<LeftOut> leftOut,
     List<String> unusedDrives,
     List<Ranking> byWindow,
-    List<Ranking> byDay) {
+    List<Ranking> byDay)
+    implements Results {
   /** Maximum number of sessions that a library shows; a larger library shows a selection. */
   public static final int MAX_SHOWN = 500;
 
@@ -54,7 +56,17 @@ public record LibraryResult(
     return rows.stream().filter(r -> r.session().equals(session)).findFirst();
   }
 
-  /** Returns true if there are too many sessions to show each of them. */
+  @Override
+  public List<Numbers> numbers() {
+    return rows.stream().map(LibraryRow::numbers).toList();
+  }
+
+  @Override
+  public Stream<String> days() {
+    return rows.stream().flatMap(r -> r.about().date().stream());
+  }
+
+  @Override
   public boolean isLarge() {
     return rows.size() > MAX_SHOWN;
   }

@@ -32,7 +32,8 @@ public record ReportResult(
     CommonGround common,
     List<PairResult> pairs,
     Runs runs,
-    List<ConditionItem> unlike) {
+    List<ConditionItem> unlike)
+    implements Results {
   public ReportResult {
     compared = List.copyOf(compared);
     pairs = List.copyOf(pairs);
@@ -55,6 +56,7 @@ public record ReportResult(
   }
 
   /** Returns the reported session followed by the compared ones. */
+  @Override
   public List<SessionResult> sessions() {
     List<SessionResult> all = new ArrayList<>();
     all.add(main);
@@ -63,6 +65,7 @@ public record ReportResult(
   }
 
   /** Returns all numbers of the report: those of each session, of each pair, and of each repeat. */
+  @Override
   public List<Numbers> numbers() {
     return Stream.of(
             sessions().stream().map(SessionResult::numbers),
@@ -70,6 +73,11 @@ public record ReportResult(
             runs.repeats().stream().map(SessionResult::numbers))
         .flatMap(s -> s)
         .toList();
+  }
+
+  @Override
+  public Stream<String> days() {
+    return main.session().conditions().text(ConditionItem.DATE).stream();
   }
 
   /**
@@ -98,6 +106,7 @@ public record ReportResult(
    * Returns the caveats of a number as sentences; for a number of a pair, each with the session
    * that it is about.
    */
+  @Override
   public List<String> cautions(ReportNumber number) {
     return number.caveats().stream().map(c -> about(number, c) + c.sentence()).toList();
   }

@@ -1,8 +1,6 @@
 package taperbook.session;
 
 import java.nio.charset.Charset;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
@@ -28,7 +26,7 @@ public final class InputFile {
   private InputFile(byte[] own, String path) {
     this.path = path;
     this.bytes = own;
-    this.sha256 = hash(own);
+    this.sha256 = HexFormat.of().formatHex(InputHash.newDigest().digest(own));
   }
 
   /**
@@ -64,13 +62,5 @@ public final class InputFile {
   /** Returns the path, hash and length without the content. */
   public InputHash withoutContent() {
     return new InputHash(path, sha256, bytes.length);
-  }
-
-  private static String hash(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
   }
 }

@@ -26,7 +26,7 @@ import taperbook.i18n.Texts;
 import taperbook.input.folder.DiskFolder;
 import taperbook.input.folder.RegularFile;
 import taperbook.output.ReportFiles;
-import taperbook.output.StreamedFile;
+import taperbook.output.data.StreamedFile;
 import taperbook.uptodate.OutputStatus;
 
 /**

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import taperbook.build.Pipeline;
+import taperbook.build.CommandContext;
 import taperbook.buildinfo.BuildInfo;
 import taperbook.buildinfo.ReportDate;
 import taperbook.diagnostics.Checked;
@@ -28,6 +28,7 @@ import taperbook.verify.NumbersFile;
 import taperbook.verify.ReportPdfReader;
 import taperbook.workspace.Project;
 import taperbook.workspace.ProjectTemplates;
+import taperbook.workspace.PublishedVersions;
 
 /** The valid folder of the corpus in memory, with some files replaced. */
 final class FuzzProject {
@@ -100,12 +101,20 @@ final class FuzzProject {
 
   Checked<ReportResult> measured() {
     Project project = files();
-    Pipeline pipeline =
-        new Pipeline(project, templates(), BuildInfo.ofThisProgram(), new ReportDate(Map.of()));
+    Path reports = Path.of("reports-of-no-project");
+    CommandContext context =
+        new CommandContext(
+            project,
+            templates(),
+            BuildInfo.ofThisProgram(),
+            new ReportDate(Map.of()),
+            reports,
+            report -> PublishedVersions.in(reports, report),
+            false);
     return project
         .plan("look")
         .then(plan -> project.sources((ReportPlan) plan))
-        .then(pipeline::measured);
+        .then(sources -> context.pipeline(sources).measured());
   }
 
   private static ProjectTemplates templates() {
@@ -192,10 +201,13 @@ final class FuzzProject {
               Measured.RESULT,
               List.of(),
               Valid.BUILT_IN.with(bareTemplates()),
+              inputs.stream().map(InputFile::withoutContent).toList(),
               inputs,
+              List.of(),
+              List.of(),
               DAY,
               "fuzzing");
-      return new ReportWriter().write(job).value().orElseThrow();
+      return ReportWriter.write(job).value().orElseThrow();
     }
   }
 }

@@ -65,7 +65,7 @@ final class ReferenceTest {
     Plan plan = context.project().plan("all").value().orElseThrow();
     ReportPlan report = (ReportPlan) plan;
     Checked<ReportResult> result =
-        context.project().sources(report).then(context.pipeline()::measured);
+        context.project().sources(report).then(s -> context.pipeline(s).measured());
     List<ReportNumber> all = new ArrayList<>();
     result.value().orElseThrow().numbers().forEach(numbers -> all.addAll(numbers.all()));
     all.addAll(ofLibrary(context.project()));

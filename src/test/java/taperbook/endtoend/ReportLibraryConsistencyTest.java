@@ -37,7 +37,7 @@ final class ReportLibraryConsistencyTest {
     for (String report : List.of("finch-first-look", "veldt-long-plateau")) {
       ReportPlan plan = (ReportPlan) project.plan(report).value().orElseThrow();
       ReportResult result =
-          project.sources(plan).then(context.pipeline()::measured).value().orElseThrow();
+          project.sources(plan).then(s -> context.pipeline(s).measured()).value().orElseThrow();
       for (Numbers numbers : result.numbers()) {
         for (ReportNumber number : numbers.all()) {
           Numbers row = library.getOrDefault(number.origin().session(), new Numbers(List.of()));

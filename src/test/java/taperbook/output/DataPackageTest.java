@@ -49,17 +49,8 @@ final class DataPackageTest {
             ';',
             List.of("elapsed [min:s]", "soc [%]", "power [kW]", "note"),
             List.of(List.of("0:00", "10", "90,5", ""), List.of("1:00", "12", "120", "a;b")));
-    ReportJob withTables =
-        new ReportJob(
-            job.result(),
-            job.figures(),
-            job.templates(),
-            job.inputs(),
-            List.of(table),
-            List.of(),
-            job.date(),
-            job.program());
-    files = new ReportWriter().write(withTables).value().orElseThrow();
+    ReportJob withTables = InventedReport.with(job, List.of(table));
+    files = ReportWriter.write(withTables).value().orElseThrow();
     root = map(JsonDocument.read(files.bytes("datapackage.json")));
   }
 

@@ -41,6 +41,7 @@ import taperbook.result.UncertaintySource;
 import taperbook.session.Caveat;
 import taperbook.session.Channel;
 import taperbook.session.InputFile;
+import taperbook.session.InputTable;
 import taperbook.session.Origin;
 import taperbook.session.RowRef;
 import taperbook.session.Session;
@@ -93,13 +94,13 @@ final class InventedReport {
   }
 
   private static final class Once {
-    private static final ReportFiles FILES = new ReportWriter().write(job()).value().orElseThrow();
+    private static final ReportFiles FILES = ReportWriter.write(job()).value().orElseThrow();
   }
 
   /** The report with a coverage interval of the time at peak and an invented budget. */
   static ReportJob jobWithBudget() {
     ReportJob job = job();
-    SessionResult main = job.result().main();
+    SessionResult main = result(job).main();
     List<ReportNumber> numbers =
         main.numbers().all().stream()
             .map(n -> n.id().equals("peak_hold_time") ? withBudget(n) : n)
@@ -112,13 +113,7 @@ final class InventedReport {
             main.checks(),
             main.curves(),
             main.caveats());
-    return new ReportJob(
-        new ReportResult(job.result().plan(), changed, job.result().compared()),
-        job.figures(),
-        job.templates(),
-        job.inputs(),
-        job.date(),
-        job.program());
+    return with(job, new ReportResult(result(job).plan(), changed, result(job).compared()));
   }
 
   /** The report with a number of the pair of its two sessions. */
@@ -128,7 +123,7 @@ final class InventedReport {
 
   static ReportJob jobWithPair(String article) {
     ReportJob job = job(article, TITLE);
-    ReportResult result = job.result();
+    ReportResult result = result(job);
     SessionResult other = result.compared().get(0);
     String name = other.session().name();
     ReportNumber lead =
@@ -149,37 +144,29 @@ final class InventedReport {
             List.of(),
             Optional.empty(),
             new Numbers(List.of(lead)));
-    return new ReportJob(
+    return with(
+        job,
         new ReportResult(
-            result.plan(), result.main(), result.compared(), CommonGround.NONE, List.of(pair)),
-        job.figures(),
-        job.templates(),
-        job.inputs(),
-        job.date(),
-        job.program());
+            result.plan(), result.main(), result.compared(), CommonGround.NONE, List.of(pair)));
   }
 
   /** The report compared with itself, with a first window that the session does not cover. */
   static ReportJob jobWhoseFirstWindowIsWithheld() {
     ReportJob job = job("Text.", TITLE);
-    ReportPlan plan = job.result().plan();
+    ReportPlan plan = result(job).plan();
     ReportPlan.Wishes wishes =
         new ReportPlan.Wishes(
             plan.wishes().distances(),
             plan.wishes().socMarks(),
             List.of(new SocWindow(10, 80), new SocWindow(20, 80)));
-    SessionResult main = withHeadlines(job.result().main(), Set.of("time_soc_10_80"));
-    return new ReportJob(
+    SessionResult main = withHeadlines(result(job).main(), Set.of("time_soc_10_80"));
+    return with(
+        job,
         new ReportResult(
             new ReportPlan(
                 plan.name(), plan.heading(), plan.subject(), wishes, plan.style(), plan.article()),
             main,
-            List.of(main)),
-        job.figures(),
-        job.templates(),
-        job.inputs(),
-        job.date(),
-        job.program());
+            List.of(main)));
   }
 
   private static SessionResult withHeadlines(SessionResult session, Set<String> ids) {
@@ -212,13 +199,51 @@ final class InventedReport {
   }
 
   static ReportJob job(String article, String title) {
+    return job(result(article, title), figures(), inputs(article));
+  }
+
+  /** The job of a report without corrections, published without its tables. */
+  static ReportJob job(ReportResult result, List<Figure> figures, List<InputFile> inputs) {
     return new ReportJob(
-        result(article, title),
-        figures(),
+        result,
+        figures,
         Templates.builtIn(),
-        inputs(article),
+        inputs.stream().map(InputFile::withoutContent).toList(),
+        inputs,
+        List.of(),
+        List.of(),
         LocalDate.of(2026, 5, 10),
         "Taperbook 0.1.0");
+  }
+
+  static ReportJob with(ReportJob job, ReportResult result) {
+    return with(job, result, job.templates(), job.tables());
+  }
+
+  static ReportJob with(ReportJob job, Templates templates) {
+    return with(job, result(job), templates, job.tables());
+  }
+
+  static ReportJob with(ReportJob job, Iterable<InputTable> tables) {
+    return with(job, result(job), job.templates(), tables);
+  }
+
+  private static ReportJob with(
+      ReportJob job, ReportResult result, Templates templates, Iterable<InputTable> tables) {
+    return new ReportJob(
+        result,
+        job.figures(),
+        templates,
+        job.inputs(),
+        job.attached(),
+        tables,
+        job.corrections(),
+        job.date(),
+        job.program());
+  }
+
+  static ReportResult result(ReportJob job) {
+    return (ReportResult) job.results();
   }
 
   static ReportResult result(String article, String title) {
@@ -299,8 +324,8 @@ final class InventedReport {
         new Caveat(
             Caveat.Kind.BATTERY_TEMPERATURE,
             Message.verbatim(
-                "The battery\u2019s temperature at the start is not known; a cold battery charges below"
-                    + " its curve until it is warm.")));
+                "The battery\u2019s temperature at the start is not known; a cold battery charges"
+                    + " below its curve until it is warm.")));
     caveats.add(
         new Caveat(
             Caveat.Kind.PRECONDITIONING,
@@ -310,7 +335,8 @@ final class InventedReport {
         new Caveat(
             Caveat.Kind.STARTING_SOC,
             Message.verbatim(
-                "The session began at 12 %; a session from a lower state may show a higher peak.")));
+                "The session began at 12 %; a session from a lower state may show a higher"
+                    + " peak.")));
     caveats.add(
         new Caveat(
             Caveat.Kind.STATION_LIMIT,

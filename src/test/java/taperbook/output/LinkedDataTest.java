@@ -75,7 +75,7 @@ final class LinkedDataTest {
   @Test
   void no_text_ends_the_enclosing_element() throws IOException {
     String hostile = "</script><script>alert(1)</script><!--<script> & ]]> \u2028 \"x\" \\";
-    ReportPlan plan = InventedReport.job().result().plan();
+    ReportPlan plan = InventedReport.result(InventedReport.job()).plan();
     ReportPlan.Heading heading =
         new ReportPlan.Heading(
             hostile + "title",
@@ -97,7 +97,7 @@ final class LinkedDataTest {
 
   @Test
   void a_correction_is_the_day_of_the_last_change() throws IOException {
-    ReportPlan plan = InventedReport.job().result().plan();
+    ReportPlan plan = InventedReport.result(InventedReport.job()).plan();
     ReportPlan.History corrected =
         new ReportPlan.History(
             true,
@@ -116,15 +116,15 @@ final class LinkedDataTest {
 
   private static ReportFiles written(ReportPlan.Heading heading) {
     ReportJob job = InventedReport.job("Text.", "T");
-    ReportPlan plan = job.result().plan();
+    ReportPlan plan = InventedReport.result(job).plan();
     ReportPlan other =
         new ReportPlan(
             plan.name(), heading, plan.subject(), plan.wishes(), plan.style(), plan.article());
-    ReportResult result = new ReportResult(other, job.result().main(), job.result().compared());
-    ReportJob changed =
-        new ReportJob(
-            result, job.figures(), job.templates(), job.inputs(), job.date(), job.program());
-    return new ReportWriter().write(changed).value().orElseThrow();
+    ReportResult result =
+        new ReportResult(
+            other, InventedReport.result(job).main(), InventedReport.result(job).compared());
+    ReportJob changed = InventedReport.with(job, result);
+    return ReportWriter.write(changed).value().orElseThrow();
   }
 
   private static Document page(ReportFiles files) {

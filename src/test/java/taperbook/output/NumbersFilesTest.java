@@ -35,12 +35,12 @@ final class NumbersFilesTest {
 
   @Test
   void json_has_every_number_as_measured() throws IOException {
-    Map<?, ?> root = json(JOB.result());
+    Map<?, ?> root = json(InventedReport.result(JOB));
     assertThat(root.keySet())
         .map(Object::toString)
         .containsExactly("format", "report", "inputs", "numbers", "checks", "sentences");
     assertThat(root.get("report")).isEqualTo("finch-first-look");
-    List<ReportNumber> numbers = numbers(JOB.result());
+    List<ReportNumber> numbers = numbers(InventedReport.result(JOB));
     List<?> entries = (List<?>) list(root, "numbers");
     assertThat(entries).hasSameSizeAs(numbers);
     for (int i = 0; i < numbers.size(); i++) {
@@ -97,7 +97,7 @@ final class NumbersFilesTest {
 
   @Test
   void json_has_the_uncertainty_budget() throws IOException {
-    List<?> entries = list(json(InventedReport.jobWithBudget().result()), "numbers");
+    List<?> entries = list(json(InventedReport.result(InventedReport.jobWithBudget())), "numbers");
     Map<?, ?> hold =
         entries.stream()
             .map(e -> (Map<?, ?>) e)
@@ -118,7 +118,7 @@ final class NumbersFilesTest {
 
   @Test
   void json_has_the_hash_of_every_input() throws IOException {
-    List<?> inputs = list(json(JOB.result()), "inputs");
+    List<?> inputs = list(json(InventedReport.result(JOB)), "inputs");
     assertThat(inputs).hasSize(4);
     assertThat(((Map<?, ?>) inputs.get(3)).get("file"))
         .isEqualTo("sessions/finch-ring-road/range-test.csv");
@@ -129,7 +129,7 @@ final class NumbersFilesTest {
 
   @Test
   void json_has_every_check_with_its_verdict() throws IOException {
-    List<?> checks = list(json(JOB.result()), "checks");
+    List<?> checks = list(json(InventedReport.result(JOB)), "checks");
     assertThat(checks).hasSize(3);
     Map<?, ?> agreeing = (Map<?, ?>) checks.get(0);
     Map<?, ?> differing = (Map<?, ?>) checks.get(1);
@@ -148,7 +148,9 @@ final class NumbersFilesTest {
   @Test
   void json_does_not_depend_on_the_locale() {
     String json =
-        new String(new NumbersJson(JOB.result(), JOB.inputs()).bytes(), StandardCharsets.UTF_8);
+        new String(
+            new NumbersJson(InventedReport.result(JOB), JOB.inputs()).bytes(),
+            StandardCharsets.UTF_8);
     assertThat(json)
         .startsWith("{\n  \"format\": 1,\n  \"report\": \"finch-first-look\",\n  \"inputs\": [\n");
     assertThat(json).endsWith("}\n").doesNotContain("\r").doesNotContain("E-").doesNotContain("E+");
@@ -180,8 +182,8 @@ final class NumbersFilesTest {
 
   @Test
   void csv_has_the_same_numbers() throws IOException {
-    List<CSVRecord> records = csv(JOB.result());
-    List<ReportNumber> numbers = numbers(JOB.result());
+    List<CSVRecord> records = csv(InventedReport.result(JOB));
+    List<ReportNumber> numbers = numbers(InventedReport.result(JOB));
     assertThat(records).hasSameSizeAs(numbers);
     for (int i = 0; i < numbers.size(); i++) {
       ReportNumber number = numbers.get(i);
@@ -214,7 +216,7 @@ final class NumbersFilesTest {
 
   @Test
   void numbers_of_a_pair_come_last_and_name_the_compared_session() throws IOException {
-    ReportResult result = InventedReport.jobWithPair().result();
+    ReportResult result = InventedReport.result(InventedReport.jobWithPair());
     int own = numbers(result).size();
     List<?> entries = list(json(result), "numbers");
     assertThat(entries).hasSize(own + 1);
@@ -230,7 +232,7 @@ final class NumbersFilesTest {
 
   @Test
   void caveats_of_a_pair_name_their_session() throws IOException {
-    ReportResult result = InventedReport.jobWithPair().result();
+    ReportResult result = InventedReport.result(InventedReport.jobWithPair());
     List<?> entries = list(json(result), "numbers");
     Caveat caveat = result.compared().get(0).caveats().get(0);
     assertThat(list((Map<?, ?>) entries.get(entries.size() - 1), "caveats").toString())
@@ -246,9 +248,9 @@ final class NumbersFilesTest {
   }
 
   private static ReportResult with(ReportNumber... numbers) {
-    SessionResult main = JOB.result().main();
+    SessionResult main = InventedReport.result(JOB).main();
     return new ReportResult(
-        JOB.result().plan(),
+        InventedReport.result(JOB).plan(),
         new SessionResult(
             main.session(),
             main.rangeTest(),
@@ -277,7 +279,7 @@ final class NumbersFilesTest {
   }
 
   private static List<CSVRecord> csv(ReportResult result) throws IOException {
-    String text = new String(NumbersCsv.bytes(result), StandardCharsets.UTF_8);
+    String text = new String(new NumbersCsv(result).bytes(), StandardCharsets.UTF_8);
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
     try (var parser = format.parse(new StringReader(text))) {
       return parser.getRecords();

@@ -59,7 +59,8 @@ final class ReportFilmTest {
   @Test
   void the_film_time_is_in_brackets_if_stated() {
     ReportJob job = filmed(new ReportPlan.Film(false, OptionalInt.of(200)));
-    String script = new String(new FilmScript(job.result(), job.date()).bytes(), UTF_8);
+    String script =
+        new String(new FilmScript(InventedReport.result(job), job.date()).bytes(), UTF_8);
     // 60 % after 18:50, in a film that started 3:20 earlier.
     assertThat(script)
         .contains("That is 3:20 of the film", "## 0:00 (3:20 of the film)\n")
@@ -84,7 +85,7 @@ final class ReportFilmTest {
     assertThat(InventedReport.written().all().keySet())
         .filteredOn(p -> p.startsWith("film/"))
         .containsExactly("film/script.md");
-    assertThat(new ReportWriter().write(filmed(WITH_CHARTS)).value().orElseThrow().all().keySet())
+    assertThat(ReportWriter.write(filmed(WITH_CHARTS)).value().orElseThrow().all().keySet())
         .contains(
             "film/power-over-soc-dark.png",
             "film/power-over-soc-clear.png",
@@ -93,7 +94,7 @@ final class ReportFilmTest {
 
   private static ReportJob filmed(ReportPlan.Film film) {
     ReportJob job = InventedReport.job();
-    ReportPlan plan = job.result().plan();
+    ReportPlan plan = InventedReport.result(job).plan();
     ReportPlan.Style style = plan.style();
     ReportPlan filmed =
         new ReportPlan(
@@ -104,12 +105,9 @@ final class ReportFilmTest {
             new ReportPlan.Style(
                 style.units(), style.basis(), style.template(), film, style.paper()),
             plan.article());
-    return new ReportJob(
-        new ReportResult(filmed, job.result().main(), job.result().compared()),
-        job.figures(),
-        job.templates(),
-        job.inputs(),
-        job.date(),
-        job.program());
+    return InventedReport.with(
+        job,
+        new ReportResult(
+            filmed, InventedReport.result(job).main(), InventedReport.result(job).compared()));
   }
 }

@@ -115,8 +115,8 @@ final class ReportHtmlTest {
 
   @Test
   void every_number_states_its_origin() {
-    for (var session : JOB.result().sessions()) {
-      boolean main = session.equals(JOB.result().main());
+    for (var session : InventedReport.result(JOB).sessions()) {
+      boolean main = session.equals(InventedReport.result(JOB).main());
       for (ReportNumber number : session.numbers().all()) {
         String before = main ? "number-" : "number-" + session.session().name() + "-";
         Element row = PAGE.getElementById(before + number.id());
@@ -245,19 +245,14 @@ final class ReportHtmlTest {
   void uses_a_custom_template_instead_of_the_built_in_one() {
     ReportJob job = InventedReport.job();
     ReportJob own =
-        new ReportJob(
-            job.result(),
-            job.figures(),
-            job.templates().with(Map.of("report.ftlh", "<p>only ${report.title}</p>")),
-            job.inputs(),
-            job.date(),
-            job.program());
+        InventedReport.with(
+            job, job.templates().with(Map.of("report.ftlh", "<p>only ${report.title}</p>")));
     assertThat(html(own))
         .isEqualTo("<p>only Northmoor Finch: a first look at charging &amp; range</p>");
   }
 
   private static String html(ReportJob job) {
-    ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
+    ReportFiles files = ReportWriter.write(job).value().orElseThrow();
     return new String(files.bytes("report.html"), StandardCharsets.UTF_8);
   }
 }

@@ -116,7 +116,8 @@ final class ReportPdfTest {
 
   @Test
   void prints_every_headline_value_and_its_interval() throws IOException {
-    NumberFormatter formatter = new NumberFormatter(JOB.result().plan().style().units());
+    NumberFormatter formatter =
+        new NumberFormatter(InventedReport.result(JOB).plan().style().units());
     String text = text("report.pdf");
     for (String id :
         List.of(
@@ -126,7 +127,7 @@ final class ReportPdfTest {
             "peak_hold_time",
             "time_soc_20_80",
             "average_power_20_80")) {
-      var number = JOB.result().main().numbers().get(id);
+      var number = InventedReport.result(JOB).main().numbers().get(id);
       assertThat(text).contains(spaced(formatter.value(number)));
       assertThat(text).contains(spaced(formatter.range(number)));
     }
@@ -200,7 +201,7 @@ final class ReportPdfTest {
       assertThat(pdf.getDocumentCatalog().getNames().getEmbeddedFiles().getNames().keySet())
           .containsExactlyInAnyOrderElementsOf(attached.keySet());
     }
-    for (InputFile input : JOB.inputs()) {
+    for (InputFile input : JOB.attached()) {
       assertThat(attached.get(input.path())).isEqualTo(input.bytes());
     }
     assertThat(attached.get("numbers.json")).isEqualTo(FILES.bytes("numbers.json"));
@@ -212,7 +213,7 @@ final class ReportPdfTest {
 
   @Test
   void equal_inputs_give_equal_bytes() {
-    ReportFiles again = new ReportWriter().write(InventedReport.job()).value().orElseThrow();
+    ReportFiles again = ReportWriter.write(InventedReport.job()).value().orElseThrow();
     assertThat(again.all().keySet()).isEqualTo(FILES.all().keySet());
     for (String file : FILES.all().keySet()) {
       assertThat(again.bytes(file)).as(file).isEqualTo(FILES.bytes(file));

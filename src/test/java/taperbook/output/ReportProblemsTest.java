@@ -54,7 +54,8 @@ final class ReportProblemsTest {
   @ValueSource(
       strings = {
         "${\"freemarker.template.utility.Execute\"?new()(\"id\")}",
-        "<#assign x = \"freemarker.template.utility.ObjectConstructor\"?new()>${x(\"java.io.File\")}",
+        "<#assign x ="
+            + " \"freemarker.template.utility.ObjectConstructor\"?new()>${x(\"java.io.File\")}",
         "${\"freemarker.template.utility.JythonRuntime\"?new()}",
         "${number.class.protectionDomain}",
         "${number?api.class}",
@@ -73,8 +74,7 @@ final class ReportProblemsTest {
     String article =
         "A ${number(\"mean_lead_shared\", \"finch-spring\")}, B ${number(\"mean_lead_shared\")}.\n";
     byte[] page =
-        new ReportWriter()
-            .write(InventedReport.jobWithPair(article))
+        ReportWriter.write(InventedReport.jobWithPair(article))
             .value()
             .orElseThrow()
             .bytes("report.html");
@@ -85,7 +85,7 @@ final class ReportProblemsTest {
   @Test
   void a_mistyped_number_of_a_pair_has_its_nearest_name() {
     Checked<ReportFiles> written =
-        new ReportWriter().write(InventedReport.jobWithPair("${number(\"mean_leed_shared\")}"));
+        ReportWriter.write(InventedReport.jobWithPair("${number(\"mean_leed_shared\")}"));
     assertThat(written.problems())
         .extracting(Problem::remedy)
         .containsExactly("write mean_lead_shared");
@@ -177,7 +177,7 @@ final class ReportProblemsTest {
   @Test
   void refuses_a_template_that_does_not_exist() {
     ReportJob job = InventedReport.job();
-    ReportPlan plan = job.result().plan();
+    ReportPlan plan = InventedReport.result(job).plan();
     ReportPlan other =
         new ReportPlan(
             plan.name(),
@@ -187,14 +187,11 @@ final class ReportProblemsTest {
             new ReportPlan.Style(plan.style().units(), plan.style().basis(), "shorter"),
             plan.article());
     ReportJob wrong =
-        new ReportJob(
-            new ReportResult(other, job.result().main(), job.result().compared()),
-            job.figures(),
-            job.templates(),
-            job.inputs(),
-            job.date(),
-            job.program());
-    List<Problem> problems = new ReportWriter().write(wrong).problems();
+        InventedReport.with(
+            job,
+            new ReportResult(
+                other, InventedReport.result(job).main(), InventedReport.result(job).compared()));
+    List<Problem> problems = ReportWriter.write(wrong).problems();
     assertThat(problems).extracting(Problem::code).startsWith(ProblemCode.NAME_UNKNOWN);
     assertThat(problems.get(0).remedy()).contains("full, library, report, or write");
   }
@@ -236,26 +233,19 @@ final class ReportProblemsTest {
   }
 
   private static List<Problem> problems(String article) {
-    return new ReportWriter().write(InventedReport.job(article, InventedReport.TITLE)).problems();
+    return ReportWriter.write(InventedReport.job(article, InventedReport.TITLE)).problems();
   }
 
   private static List<Problem> write(String article, String template) {
     ReportJob job = InventedReport.job(article, InventedReport.TITLE);
-    return new ReportWriter()
-        .write(
-            new ReportJob(
-                job.result(),
-                job.figures(),
-                job.templates().with(Map.of("report.ftlh", template)),
-                job.inputs(),
-                job.date(),
-                job.program()))
+    return ReportWriter.write(
+            InventedReport.with(job, job.templates().with(Map.of("report.ftlh", template))))
         .problems();
   }
 
   private static String html(String article) {
     ReportJob job = InventedReport.job(article, InventedReport.TITLE);
-    ReportFiles files = new ReportWriter().write(job).value().orElseThrow();
+    ReportFiles files = ReportWriter.write(job).value().orElseThrow();
     return new String(files.bytes("report.html"), StandardCharsets.UTF_8);
   }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -78,14 +77,11 @@ final class RoadChapterTest {
                         RangeItem.ENERGY_USED, Estimate.exactly(60),
                         RangeItem.AVERAGE_SPEED, Estimate.exactly(100)))));
     ReportJob job =
-        new ReportJob(
+        InventedReport.job(
             result,
             FigureSet.draw(result),
-            Templates.builtIn(),
-            List.of(new InputFile("reports/test.md", "---".getBytes(StandardCharsets.UTF_8))),
-            LocalDate.of(2026, 5, 10),
-            "Taperbook 0.1.0");
-    return new ReportWriter().write(job).value().orElseThrow();
+            List.of(new InputFile("reports/test.md", "---".getBytes(StandardCharsets.UTF_8))));
+    return ReportWriter.write(job).value().orElseThrow();
   }
 
   @BeforeAll

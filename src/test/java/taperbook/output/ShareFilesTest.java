@@ -75,7 +75,7 @@ final class ShareFilesTest {
   @Test
   void a_summary_is_short_and_escaped_for_any_article() {
     ReportJob job = InventedReport.job("Text.", "*A* <b>title</b> " + "again and ".repeat(80));
-    ReportPlan plan = job.result().plan();
+    ReportPlan plan = InventedReport.result(job).plan();
     ReportPlan.Heading heading =
         new ReportPlan.Heading(
             plan.heading().title(),
@@ -87,7 +87,10 @@ final class ShareFilesTest {
         new ReportPlan(
             plan.name(), heading, plan.subject(), plan.wishes(), plan.style(), plan.article());
     ReportFiles files =
-        written(job, new ReportResult(longer, job.result().main(), job.result().compared()));
+        written(
+            job,
+            new ReportResult(
+                longer, InventedReport.result(job).main(), InventedReport.result(job).compared()));
     String summary = text(files, "share/summary.md");
 
     assertThat(words(summary)).isLessThanOrEqualTo(120);
@@ -167,14 +170,19 @@ final class ShareFilesTest {
   @Test
   void without_requested_marks_there_is_no_table() {
     ReportJob job = InventedReport.job("Text.", InventedReport.TITLE);
-    ReportPlan plan = job.result().plan();
+    ReportPlan plan = InventedReport.result(job).plan();
     ReportPlan.Wishes wishes =
         new ReportPlan.Wishes(plan.wishes().distances(), List.of(), plan.wishes().windows());
     ReportPlan markless =
         new ReportPlan(
             plan.name(), plan.heading(), plan.subject(), wishes, plan.style(), plan.article());
     ReportFiles files =
-        written(job, new ReportResult(markless, job.result().main(), job.result().compared()));
+        written(
+            job,
+            new ReportResult(
+                markless,
+                InventedReport.result(job).main(),
+                InventedReport.result(job).compared()));
 
     assertThat(files.all().keySet())
         .filteredOn(path -> path.startsWith("share/"))
@@ -184,10 +192,8 @@ final class ShareFilesTest {
   }
 
   private static ReportFiles written(ReportJob job, ReportResult result) {
-    ReportJob other =
-        new ReportJob(
-            result, job.figures(), job.templates(), job.inputs(), job.date(), job.program());
-    return new ReportWriter().write(other).value().orElseThrow();
+    ReportJob other = InventedReport.with(job, result);
+    return ReportWriter.write(other).value().orElseThrow();
   }
 
   private static int words(String text) {

@@ -18,6 +18,7 @@ import taperbook.quantity.Unit;
 import taperbook.result.LibraryResult;
 import taperbook.result.Numbers;
 import taperbook.result.ReportResult;
+import taperbook.result.Results;
 import taperbook.result.SessionResult;
 
 /**
@@ -30,7 +31,7 @@ import taperbook.result.SessionResult;
  * @param charts every chart that a report of this kind can have
  * @param stated tables, facts and dates that can be printed
  */
-public record ArticleSource(
+record ArticleSource(
     ReportPlan.Article article,
     Unit units,
     String mainSession,
@@ -85,8 +86,16 @@ public record ArticleSource(
     return new ArticleSource(text, units, mainSession, sessions, charts, stated);
   }
 
-  /** Creates the source of a session's report. */
-  static ArticleSource of(ReportResult result) {
+  /**
+   * Creates the source of a report or library.
+   *
+   * @param figures names of its charts
+   */
+  static ArticleSource of(Results results, Set<String> figures) {
+    return results.fold(ArticleSource::of, library -> of(library, figures));
+  }
+
+  private static ArticleSource of(ReportResult result) {
     Map<String, Numbers> sessions = new LinkedHashMap<>();
     result.sessions().forEach(s -> sessions.putIfAbsent(s.session().name(), all(result, s)));
     return new ArticleSource(
@@ -109,12 +118,7 @@ public record ArticleSource(
         result.ids(name).stream().flatMap(id -> result.find(id, name).stream()).toList());
   }
 
-  /**
-   * Creates the source of a library.
-   *
-   * @param figures names of the charts of the library
-   */
-  public static ArticleSource of(LibraryResult result, Set<String> figures) {
+  private static ArticleSource of(LibraryResult result, Set<String> figures) {
     Map<String, Numbers> sessions = new LinkedHashMap<>();
     result.rows().forEach(r -> sessions.put(r.session(), r.numbers()));
     Set<String> charts = new TreeSet<>(figures);

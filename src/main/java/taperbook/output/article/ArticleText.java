@@ -23,6 +23,7 @@ import taperbook.format.AnswerText;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.result.ReportResult;
+import taperbook.result.Results;
 
 /** Fills the numbers into the tester's article and converts its Markdown to safe HTML. */
 public final class ArticleText {
@@ -30,21 +31,15 @@ public final class ArticleText {
   private final Set<String> figures;
 
   /**
-   * Creates the article of a report.
+   * Creates the article of a report or library.
    *
-   * @param figures names of the charts of the report
+   * @param figures names of its charts
    */
-  public ArticleText(ReportResult result, Set<String> figures) {
-    this(ArticleSource.of(result), figures);
+  public ArticleText(Results results, Set<String> figures) {
+    this(ArticleSource.of(results, figures), figures);
   }
 
-  /**
-   * Creates an article.
-   *
-   * @param source its text and the data that it can print
-   * @param figures names of the charts of the report
-   */
-  public ArticleText(ArticleSource source, Set<String> figures) {
+  private ArticleText(ArticleSource source, Set<String> figures) {
     this.source = source;
     this.figures = Set.copyOf(figures);
   }
@@ -63,7 +58,7 @@ public final class ArticleText {
                 () ->
                     new ReportPlan.Article(
                         ArticleFunctions.escaped(new AnswerText(result).text()), "", 1));
-    return new ArticleText(ArticleSource.of(result).with(text), Set.of())
+    return new ArticleText(ArticleSource.of(result, Set.of()).with(text), Set.of())
         .parts()
         .then(
             parts ->

@@ -76,15 +76,6 @@ public final class RestrictedTemplates {
     return configuration;
   }
 
-  /** Parses a template ahead of its page. Errors are reported when the page is rendered. */
-  public void prepare(String name) {
-    try {
-      BoundedRun.parsed(() -> configuration.getTemplate(name));
-    } catch (TemplateException | IOException e) {
-      // Not cached, so that rendering the page reports it.
-    }
-  }
-
   /**
    * Renders a template, or returns every problem in it.
    *

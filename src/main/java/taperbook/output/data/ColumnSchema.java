@@ -46,6 +46,10 @@ record ColumnSchema(String name, Type type, String description) {
     return new ColumnSchema(name, Type.NUMBER, description);
   }
 
+  static ColumnSchema date(String name, String description) {
+    return new ColumnSchema(name, Type.DATE, description);
+  }
+
   /** Returns the narrowest type that fits all cells of a column, ignoring empty ones. */
   static Type typeOf(List<String> cells) {
     List<String> filled = cells.stream().filter(c -> !c.isEmpty()).toList();

@@ -4,9 +4,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
+import taperbook.session.InputFile;
 
 /** Writes {@code corrections.csv}: the changes after publication, one row per number. */
 public final class CorrectionsCsv {
@@ -52,9 +54,47 @@ public final class CorrectionsCsv {
         .map(
             e ->
                 List.of(
-                    Digits.plain(e.value()),
-                    Digits.plain(e.bounds().low()),
-                    Digits.plain(e.bounds().high())))
+                    NumbersJson.digits(e.value()),
+                    NumbersJson.digits(e.bounds().low()),
+                    NumbersJson.digits(e.bounds().high())))
         .orElse(List.of("", "", ""));
+  }
+
+  /** Describes the file. */
+  static TableResource described(byte[] csv) {
+    return TableResource.generated(
+        Texts.of("data.generated_resources.what_was_put_right_after"),
+        new InputFile("corrections.csv", csv).withoutContent(),
+        Correction.COLUMNS.stream().map(CorrectionsCsv::column).toList(),
+        List.of());
+  }
+
+  private static ColumnSchema column(String head) {
+    return switch (head) {
+      case "corrected" ->
+          ColumnSchema.date(head, Texts.of("data.generated_resources.day_of_correction"));
+      case "since" ->
+          ColumnSchema.date(head, Texts.of("data.generated_resources.day_of_version_that_was"));
+      case "reason" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.why_in_tester_s_words"));
+      case "id" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.name_of_number_that_moved"));
+      case "session" ->
+          ColumnSchema.text(
+              head, Texts.of("data.generated_resources.session_that_number_is_about"));
+      case "against" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.session_that_it_is_held"));
+      case "label" -> ColumnSchema.text(head, Texts.of("data.generated_resources.number_in_words"));
+      case "unit" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.symbol_of_unit_of_all"));
+      case "causes" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.rows_of_input_that_changed"));
+      case "beyond the old interval" ->
+          ColumnSchema.text(head, Texts.of("data.generated_resources.yes_if_new_value_lies"));
+      default ->
+          ColumnSchema.number(
+              head,
+              Texts.of("data.generated_resources.value_or_end_of_its", head.split(" ", 2)[0]));
+    };
   }
 }

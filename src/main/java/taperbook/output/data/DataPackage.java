@@ -13,9 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import taperbook.i18n.Texts;
 import taperbook.plan.Plan;
-import taperbook.result.Numbers;
 import taperbook.session.InputFile;
 import taperbook.session.InputHash;
 import taperbook.session.InputTable;
@@ -47,27 +47,31 @@ public final class DataPackage {
     tables.forEach(t -> resources.add(InputResources.of(t)));
   }
 
-  /** Adds {@code numbers.csv}. */
-  public DataPackage numbers(byte[] csv, List<Numbers> all) {
-    return numbers(new InputFile("numbers.csv", csv).withoutContent(), all);
+  /** Adds {@code numbers.csv} before all others, given its hash and length. */
+  public void numbers(NumbersCsv csv, InputHash file) {
+    resources.add(0, csv.described(file));
   }
 
-  /** Adds {@code numbers.csv}, given its hash and length. */
-  public DataPackage numbers(InputHash csv, List<Numbers> all) {
-    resources.add(0, GeneratedResources.numbers(csv, all));
-    return this;
-  }
-
-  /** Adds {@code share/table.csv}. */
-  public DataPackage milestones(byte[] csv, List<String> columns, List<List<String>> rows) {
-    resources.add(GeneratedResources.milestones(csv, columns, rows));
-    return this;
+  /** Adds {@code share/table.csv}, which has the texts of the page. */
+  public void milestones(byte[] csv, List<String> columns, List<List<String>> rows) {
+    resources.add(
+        TableResource.generated(
+            Texts.of("data.generated_resources.time_power_energy_and_distance"),
+            new InputFile("share/table.csv", csv).withoutContent(),
+            IntStream.range(0, columns.size())
+                .mapToObj(
+                    i ->
+                        new ColumnSchema(
+                            columns.get(i),
+                            ColumnSchema.typeOf(rows.stream().map(row -> row.get(i)).toList()),
+                            columns.get(i)))
+                .toList(),
+            List.of(columns.get(0))));
   }
 
   /** Adds {@code corrections.csv}, after {@code numbers.csv}. */
-  public DataPackage corrections(byte[] csv) {
-    resources.add(Math.min(1, resources.size()), GeneratedResources.corrections(csv));
-    return this;
+  public void corrections(byte[] csv) {
+    resources.add(Math.min(1, resources.size()), CorrectionsCsv.described(csv));
   }
 
   /** Returns the descriptor and the tester's tables, by path. */
@@ -160,15 +164,9 @@ public final class DataPackage {
       json.writeEndObject();
     }
     json.writeEndArray();
-    json.writeArrayFieldStart("missingValues");
-    json.writeString("");
-    json.writeEndArray();
+    NumbersJson.strings(json, "missingValues", List.of(""));
     if (!resource.key().isEmpty()) {
-      json.writeArrayFieldStart("primaryKey");
-      for (String head : resource.key()) {
-        json.writeString(head);
-      }
-      json.writeEndArray();
+      NumbersJson.strings(json, "primaryKey", resource.key());
     }
     json.writeEndObject();
   }

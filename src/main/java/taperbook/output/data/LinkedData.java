@@ -131,19 +131,14 @@ public final class LinkedData {
     json.writeStringField("@type", "PropertyValue");
     json.writeStringField("propertyID", number.id());
     json.writeStringField("name", number.label());
-    amount(json, "value", estimate.value());
-    amount(json, "minValue", estimate.bounds().low());
-    amount(json, "maxValue", estimate.bounds().high());
+    NumbersJson.amount(json, "value", estimate.value());
+    NumbersJson.amount(json, "minValue", estimate.bounds().low());
+    NumbersJson.amount(json, "maxValue", estimate.bounds().high());
     json.writeStringField("unitText", number.unit().symbol());
     String code = CODES.get(number.unit());
     if (code != null) {
       json.writeStringField("unitCode", code);
     }
     json.writeEndObject();
-  }
-
-  private static void amount(JsonGenerator json, String field, double value) throws IOException {
-    json.writeFieldName(field);
-    json.writeNumber(Digits.plain(value));
   }
 }

@@ -5,105 +5,74 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import taperbook.format.PlainDigits;
 import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
 import taperbook.result.CommonGround;
 import taperbook.result.Contribution;
 import taperbook.result.CrossCheck;
-import taperbook.result.LibraryResult;
-import taperbook.result.LibraryRow;
 import taperbook.result.Numbers;
 import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
-import taperbook.result.ReportResult;
+import taperbook.result.Results;
 import taperbook.result.SessionResult;
 import taperbook.result.StopTimes;
-import taperbook.session.InputFile;
 import taperbook.session.InputHash;
 import taperbook.session.RowRef;
 
 /** Writes {@code numbers.json}: every number, every cross-check and the hash of every input. */
-public final class NumbersJson {
+public final class NumbersJson implements StreamedFile {
   /** Version of the format, which {@code src/docs/numbers.schema.json} describes. */
   private static final int FORMAT = 1;
 
-  private final String report;
+  /** Digits beyond the tenth are floating-point noise. */
+  private static final int SIGNIFICANT_DIGITS = 10;
+
+  private final Results results;
   private final List<InputHash> inputs;
-  private final List<Numbers> all;
-  private final Function<ReportNumber, List<String>> cautions;
-  private final List<SessionResult> checked;
-  private final CommonGround ground;
-  private final Optional<StopTimes> stopTimes;
 
-  /** Creates the numbers of one report with its input files. */
-  public NumbersJson(ReportResult result, List<InputFile> inputs) {
-    this.report = result.plan().name();
-    this.inputs = inputs.stream().map(InputFile::withoutContent).toList();
-    this.all = result.numbers();
-    this.cautions = result::cautions;
-    this.checked = result.sessions();
-    this.ground = result.common();
-    this.stopTimes = result.main().curves().stopTimes();
-  }
-
-  /** Creates the numbers of a library with its input files. */
-  public NumbersJson(LibraryResult result, List<InputHash> inputs) {
-    this.report = result.plan().name();
+  /** Creates the numbers of a report or library with its input files. */
+  public NumbersJson(Results results, List<InputHash> inputs) {
+    this.results = results;
     this.inputs = List.copyOf(inputs);
-    this.all = result.rows().stream().map(LibraryRow::numbers).toList();
-    this.cautions = ReportNumber::cautions;
-    this.checked = List.of();
-    this.ground = CommonGround.NONE;
-    this.stopTimes = Optional.empty();
-  }
-
-  /** Returns the file as UTF-8. */
-  public byte[] bytes() {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      writeTo(out);
-    } catch (IOException e) {
-      throw new UncheckedIOException("numbers.json", e);
-    }
-    return out.toByteArray();
   }
 
   /** Writes the file as UTF-8, number by number, and closes the stream. */
+  @Override
   public void writeTo(OutputStream out) throws IOException {
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
       json.setPrettyPrinter(printer());
       json.writeStartObject();
       json.writeNumberField("format", FORMAT);
-      json.writeStringField("report", report);
+      json.writeStringField("report", results.plan().name());
       inputs(json);
       json.writeArrayFieldStart("numbers");
-      for (Numbers numbers : all) {
+      for (Numbers numbers : results.numbers()) {
         for (ReportNumber number : numbers.all()) {
           number(json, number);
         }
       }
       json.writeEndArray();
       json.writeArrayFieldStart("checks");
-      for (SessionResult session : checked) {
+      for (SessionResult session : results.sessions()) {
         for (CrossCheck check : session.checks()) {
           check(json, session.session().name(), check);
         }
       }
       json.writeEndArray();
       sentences(json);
-      if (ground.shared().isPresent()) {
-        ground(json);
+      if (results.common().shared().isPresent()) {
+        ground(json, results.common());
       }
+      Optional<StopTimes> stopTimes =
+          results.sessions().stream().findFirst().flatMap(s -> s.curves().stopTimes());
       if (stopTimes.isPresent()) {
         json.writeFieldName("stop_times");
         json.writeRawValue(StopTimesJson.of(stopTimes.get()));
@@ -111,6 +80,11 @@ public final class NumbersJson {
       json.writeEndObject();
       json.writeRaw('\n');
     }
+  }
+
+  /** Returns a number as data files print it. */
+  static String digits(double value) {
+    return PlainDigits.of(value, SIGNIFICANT_DIGITS);
   }
 
   /** Returns the layout of all JSON files: two spaces, one line per field. */
@@ -127,7 +101,7 @@ public final class NumbersJson {
     return printer;
   }
 
-  private void ground(JsonGenerator json) throws IOException {
+  private static void ground(JsonGenerator json, CommonGround ground) throws IOException {
     json.writeObjectFieldStart("common_ground");
     window(json, "shared", ground.shared());
     window(json, "warmed", ground.warmed());
@@ -136,11 +110,7 @@ public final class NumbersJson {
     } else {
       json.writeNullField("energy_kwh");
     }
-    if (ground.frozen().isPresent()) {
-      json.writeStringField("frozen_since", ground.frozen().get().since().toString());
-    } else {
-      json.writeNullField("frozen_since");
-    }
+    optional(json, "frozen_since", ground.frozen().map(f -> f.since().toString()));
     json.writeEndObject();
   }
 
@@ -170,7 +140,7 @@ public final class NumbersJson {
   /** Each sentence of caveats and reasons once, with the messages that it consists of. */
   private void sentences(JsonGenerator json) throws IOException {
     Map<String, List<Message>> sentences = new LinkedHashMap<>();
-    for (Numbers numbers : all) {
+    for (Numbers numbers : results.numbers()) {
       for (ReportNumber number : numbers.all()) {
         number.caveats().forEach(c -> sentences.putIfAbsent(c.sentence(), c.messages()));
         number.reason().ifPresent(r -> sentences.putIfAbsent(r.text(), List.of(r)));
@@ -218,8 +188,8 @@ public final class NumbersJson {
     }
     rows(json, number.origin().rows());
     budget(json, number.outcome().fold(Outcome.Measured::budget, w -> List.of()));
-    strings(json, "caveats", cautions.apply(number));
-    reason(json, number.withheld().orElse(""));
+    strings(json, "caveats", results.cautions(number));
+    optional(json, "withheld", number.withheld());
     json.writeEndObject();
   }
 
@@ -249,14 +219,16 @@ public final class NumbersJson {
       amount(json, "difference", compared.difference().value());
       bounds(json, compared.difference());
       amount(json, "losses_allowed", 100 * compared.maxLoss());
-      reason(json, "");
     } else {
       for (String field :
           List.of("first", "second", "agrees", "difference", "low", "high", "losses_allowed")) {
         json.writeNullField(field);
       }
-      reason(json, check.outcome().fold(c -> "", n -> n.reason().text()));
     }
+    optional(
+        json,
+        "withheld",
+        check.outcome().fold(c -> Optional.empty(), n -> Optional.of(n.reason().text())));
     json.writeEndObject();
   }
 
@@ -275,17 +247,16 @@ public final class NumbersJson {
     amount(json, "high", estimate.bounds().high());
   }
 
-  private static void amount(JsonGenerator json, String field, double value) throws IOException {
+  static void amount(JsonGenerator json, String field, double value) throws IOException {
     json.writeFieldName(field);
-    json.writeNumber(Digits.plain(value));
+    json.writeNumber(digits(value));
   }
 
   private static void rows(JsonGenerator json, List<RowRef> rows) throws IOException {
     strings(json, "rows", RowRuns.listed(rows));
   }
 
-  private static void strings(JsonGenerator json, String field, List<String> texts)
-      throws IOException {
+  static void strings(JsonGenerator json, String field, List<String> texts) throws IOException {
     json.writeArrayFieldStart(field);
     for (String text : texts) {
       json.writeString(text);
@@ -293,11 +264,13 @@ public final class NumbersJson {
     json.writeEndArray();
   }
 
-  private static void reason(JsonGenerator json, String reason) throws IOException {
-    if (reason.isEmpty()) {
-      json.writeNullField("withheld");
+  private static void optional(JsonGenerator json, String field, Optional<String> text)
+      throws IOException {
+    json.writeFieldName(field);
+    if (text.isPresent()) {
+      json.writeString(text.get());
     } else {
-      json.writeStringField("withheld", reason);
+      json.writeNull();
     }
   }
 }

@@ -29,6 +29,12 @@ record TableResource(
     key = List.copyOf(key);
   }
 
+  /** Describes a table that the program writes itself. */
+  static TableResource generated(
+      String title, InputHash file, List<ColumnSchema> columns, List<String> key) {
+    return new TableResource(title, file, Optional.empty(), "utf-8", ',', columns, key);
+  }
+
   /** Returns its path without extension as a name: lower-case letters, digits, dots and hyphens. */
   String name() {
     return DataPackage.name(file.path().replaceFirst("^data/", "").replaceFirst("\\.csv$", ""));

@@ -39,24 +39,29 @@ final class CaveatKinds {
   /** Returns each kind with its mark and its sessions, grouped by car. */
   List<Map<String, Object>> list() {
     List<Map<String, Object>> list = new ArrayList<>();
-    sessions.forEach(
-        (kind, rows) ->
-            list.add(
-                Map.of(
-                    "mark",
-                    String.valueOf(marks.get(kind)),
-                    "kind",
-                    kind.title(),
-                    "count",
-                    rows.size() == all
-                        ? Texts.of("page.caveat_kinds.all", all)
-                        : Texts.of("page.common.of", rows.size(), all),
-                    "everywhere",
-                    rows.size() == all,
-                    "sessions",
-                    names.byCar(rows.subList(0, Math.min(MOST_NAMED, rows.size()))),
-                    "more",
-                    Math.max(0, rows.size() - MOST_NAMED))));
+    sessions.forEach((kind, rows) -> list.add(map(kind, rows)));
     return list;
+  }
+
+  private Map<String, Object> map(Caveat.Kind kind, List<LibraryRow> rows) {
+    boolean everywhere = rows.size() == all;
+    String count =
+        everywhere
+            ? Texts.of("page.caveat_kinds.all", all)
+            : Texts.of("page.common.of", rows.size(), all);
+    List<LibraryRow> named = rows.subList(0, Math.min(MOST_NAMED, rows.size()));
+    return Map.of(
+        "mark",
+        String.valueOf(marks.get(kind)),
+        "kind",
+        kind.title(),
+        "count",
+        count,
+        "everywhere",
+        everywhere,
+        "sessions",
+        names.byCar(named),
+        "more",
+        rows.size() - named.size());
   }
 }

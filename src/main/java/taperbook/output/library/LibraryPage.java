@@ -47,8 +47,7 @@ public final class LibraryPage {
     CaveatKinds kinds = new CaveatKinds(result, names);
     List<LibraryRow> shown = paper ? result.inDetail() : result.shown();
     LibraryTable table = new LibraryTable(result, shown, formatter, kinds, names);
-    Definitions definitions =
-        Definitions.of(result.rows().stream().map(LibraryRow::numbers).toList());
+    Definitions definitions = Definitions.of(result.numbers());
     Map<String, Object> map = new LinkedHashMap<>();
     map.put("report", report(summary, date, program));
     map.put("glance", summary.items());
@@ -121,6 +120,14 @@ public final class LibraryPage {
     report.put("basis", plan.style().basis().words());
     report.put("program", program);
     return report;
+  }
+
+  /** Returns the number of its sessions in words. */
+  public static String sessions(LibraryResult result) {
+    int sessions = result.rows().size();
+    return sessions == 1
+        ? Texts.of("page.library_summary.1_session")
+        : Texts.of("page.common.sessions", sessions);
   }
 
   private static Map<String, Object> leftOut(LeftOut left) {

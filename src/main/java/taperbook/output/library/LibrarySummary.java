@@ -29,14 +29,11 @@ final class LibrarySummary {
 
   /** Describes the number of sessions and vehicles, and the dates. */
   String subject() {
-    int sessions = result.rows().size();
     long vehicles = result.rows().stream().map(r -> r.about().vehicle()).distinct().count();
     String count =
         Texts.of(
             "page.common.of",
-            sessions == 1
-                ? Texts.of("page.library_summary.1_session")
-                : Texts.of("page.common.sessions", sessions),
+            LibraryPage.sessions(result),
             vehicles == 1
                 ? Texts.of("page.library_summary.1_vehicle")
                 : Texts.of("page.library_summary.vehicles", vehicles));

@@ -1,19 +1,21 @@
 package taperbook.output.library;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import taperbook.format.ColumnFormat;
 import taperbook.format.NumberFormatter;
 import taperbook.format.PlainDigits;
 import taperbook.format.RowNames;
 import taperbook.i18n.Texts;
 import taperbook.plan.LibraryPlan;
+import taperbook.quantity.Estimate;
 import taperbook.quantity.WantedDistance;
 import taperbook.result.LibraryResult;
 import taperbook.result.LibraryRow;
@@ -33,7 +35,12 @@ final class LibraryTable {
   private final List<LibraryRow> shown;
   private final CaveatKinds kinds;
   private final RowNames names;
-  private final WithheldReasons reasons = new WithheldReasons();
+
+  /** The reasons why numbers of shown sessions were withheld, by first use, with their count. */
+  private final Map<String, Integer> counts = new LinkedHashMap<>();
+
+  private final Map<String, String> marks = new HashMap<>();
+  private int otherReasons;
   private final Map<String, ColumnFormat> texts = new LinkedHashMap<>();
 
   /**
@@ -63,16 +70,12 @@ final class LibraryTable {
   List<Map<String, Object>> columns() {
     Map<String, String> heads = heads();
     return numbers(shown.get(0)).stream()
-        .map(
-            n ->
-                Map.<String, Object>of(
-                    "id",
-                    n.id(),
-                    "label",
-                    heads.getOrDefault(n.id(), n.label()),
-                    "unit",
-                    text(n).unit()))
+        .map(n -> column(n, heads.getOrDefault(n.id(), n.label())))
         .toList();
+  }
+
+  private Map<String, Object> column(ReportNumber number, String label) {
+    return Map.of("id", number.id(), "label", label, "unit", text(number).unit());
   }
 
   /** Returns the numbers of a row, most important first; the same ones for all rows. */
@@ -120,105 +123,72 @@ final class LibraryTable {
   /** Returns the rows; also collects the reasons of all sessions. */
   List<Map<String, Object>> rows() {
     List<Map<String, Object>> rows = shown.stream().map(this::row).toList();
-    Set<String> there = new HashSet<>();
-    shown.forEach(row -> there.add(row.session()));
-    for (LibraryRow row : result.rows()) {
-      if (!there.contains(row.session())) {
-        row.numbers().all().forEach(n -> n.withheld().ifPresent(reasons::count));
-      }
-    }
+    Set<String> there = shown.stream().map(LibraryRow::session).collect(Collectors.toSet());
+    result.rows().stream()
+        .filter(row -> !there.contains(row.session()))
+        .flatMap(row -> row.numbers().all().stream())
+        .flatMap(number -> number.withheld().stream())
+        .forEach(
+            reason -> {
+              if (counts.computeIfPresent(reason, (r, count) -> count + 1) == null) {
+                otherReasons++;
+              }
+            });
     return rows;
   }
 
   /** Returns the number of withheld numbers of hidden sessions whose reasons are not listed. */
   int otherReasons() {
-    return reasons.others();
+    return otherReasons;
   }
 
-  /** Returns the reasons of withheld numbers; call after the rows were built. */
+  /**
+   * Returns the reasons of withheld numbers with their marks and the number of numbers that each
+   * withholds; call after the rows were built.
+   */
   List<Map<String, Object>> reasons() {
-    return reasons.list();
+    List<Map<String, Object>> reasons = new ArrayList<>();
+    counts.forEach(
+        (reason, count) ->
+            reasons.add(
+                Map.of(
+                    "mark", marks.getOrDefault(reason, ""),
+                    "reason", reason,
+                    "count", String.valueOf(count))));
+    return reasons;
+  }
+
+  /** Counts a reason; returns its mark, the same for equal reasons. */
+  private String mark(String reason) {
+    counts.merge(reason, 1, Integer::sum);
+    return marks.computeIfAbsent(reason, r -> String.valueOf(marks.size() + 1));
   }
 
   private Map<String, Object> row(LibraryRow row) {
-    Optional<String> date = row.about().date();
-    return Map.of(
-        "session",
-        row.session(),
-        "vehicle",
-        row.about().vehicle(),
-        "detail",
-        names.detail(row),
+    LibraryRow.About about = row.about();
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("session", row.session());
+    map.put("vehicle", about.vehicle());
+    map.put("detail", names.detail(row));
+    map.put(
         "date",
-        date.map(NumberFormatter::dateOrAsIs).orElse(Texts.of("page.common.not_known")),
-        "isoDate",
-        date.orElse(""),
-        "place",
-        row.about().place().orElse(""),
-        "preconditioned",
-        row.about().preconditioned().orElse(""),
-        "marks",
-        kinds.marks(row),
-        "cells",
-        numbers(row).stream().map(this::cell).toList());
+        about.date().map(NumberFormatter::dateOrAsIs).orElse(Texts.of("page.common.not_known")));
+    map.put("isoDate", about.date().orElse(""));
+    map.put("place", about.place().orElse(""));
+    map.put("preconditioned", about.preconditioned().orElse(""));
+    map.put("marks", kinds.marks(row));
+    map.put("cells", numbers(row).stream().map(this::cell).toList());
+    return map;
   }
 
   private Map<String, Object> cell(ReportNumber number) {
-    return Map.of(
-        "measured",
-        number.estimate().isPresent(),
-        "value",
-        number.estimate().map(text(number)::value).orElse(""),
-        "range",
-        number.estimate().map(text(number)::range).orElse(""),
-        "sort",
-        number.estimate().map(e -> PlainDigits.of(e.value(), SORT_DIGITS)).orElse(""),
-        "mark",
-        number.withheld().map(reasons::mark).orElse(""));
-  }
-
-  /** The reasons why numbers were withheld, numbered by first use. */
-  private static final class WithheldReasons {
-    private final Map<String, Integer> counts = new LinkedHashMap<>();
-    private final Map<String, Integer> marks = new LinkedHashMap<>();
-    private int others;
-
-    /** Returns the mark of a reason, the same for equal reasons. */
-    String mark(String reason) {
-      counts.merge(reason, 1, Integer::sum);
-      return String.valueOf(marks.computeIfAbsent(reason, r -> marks.size() + 1));
-    }
-
-    /**
-     * Counts a reason without a mark of its own in the table, unless it has one elsewhere there.
-     */
-    void count(String reason) {
-      if (marks.containsKey(reason)) {
-        counts.merge(reason, 1, Integer::sum);
-      } else {
-        others++;
-      }
-    }
-
-    /** Returns the number of numbers whose reasons have no mark. */
-    int others() {
-      return others;
-    }
-
-    /** Returns all reasons with their marks and the number of numbers that each withholds. */
-    List<Map<String, Object>> list() {
-      List<Map<String, Object>> list = new ArrayList<>();
-      marks.forEach(
-          (reason, mark) ->
-              list.add(
-                  Map.of(
-                      "mark",
-                      String.valueOf(mark),
-                      "reason",
-                      reason,
-                      "count",
-                      String.valueOf(counts.getOrDefault(reason, 0)))));
-      return list;
-    }
+    Optional<Estimate> estimate = number.estimate();
+    Map<String, Object> map = new LinkedHashMap<>();
+    map.put("measured", estimate.isPresent());
+    map.put("value", estimate.map(text(number)::value).orElse(""));
+    map.put("range", estimate.map(text(number)::range).orElse(""));
+    map.put("sort", estimate.map(e -> PlainDigits.of(e.value(), SORT_DIGITS)).orElse(""));
+    map.put("mark", number.withheld().map(this::mark).orElse(""));
+    return map;
   }
 }

@@ -13,7 +13,6 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -29,6 +28,7 @@ import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.SourceLocation;
 import taperbook.i18n.Texts;
+import taperbook.session.InputHash;
 
 /** Lays a page out as PDF/A-3a and PDF/UA-1. */
 public final class PdfPage {
@@ -152,15 +152,11 @@ public final class PdfPage {
   }
 
   private static byte[] hash(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(html.getBytes(StandardCharsets.UTF_8));
-      digest.update(heading.words().getBytes(StandardCharsets.UTF_8));
-      attachments.forEach(a -> digest.update(a.bytes()));
-      return digest.digest();
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java runtime has SHA-256", e);
-    }
+    MessageDigest digest = InputHash.newDigest();
+    digest.update(html.getBytes(StandardCharsets.UTF_8));
+    digest.update(heading.words().getBytes(StandardCharsets.UTF_8));
+    attachments.forEach(a -> digest.update(a.bytes()));
+    return digest.digest();
   }
 
   /** Prepares the output of a template for layout: well-formed, with bookmarks. */

@@ -210,12 +210,12 @@ public final class ReportWriter {
 
     /** Returns the content of {@code share/summary.md}. */
     byte[] summary() {
-      return new SummaryText(model.common(), model.summary()).bytes();
+      return new SummaryText(model.page(), model.summary()).bytes();
     }
 
     /** Returns the table to embed elsewhere. */
     ShareTable shareTable() {
-      return new ShareTable(model.common());
+      return new ShareTable(model.page());
     }
 
     /**

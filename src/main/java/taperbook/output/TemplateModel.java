@@ -26,6 +26,8 @@ final class TemplateModel {
   private final String answer;
   private final List<ArticlePart> article;
 
+  private final PageModel page;
+
   /** The parts of the model that all pages share. */
   private final Map<String, Object> common;
 
@@ -39,13 +41,14 @@ final class TemplateModel {
     this.job = job;
     this.answer = answer;
     this.article = article;
-    this.common =
-        new PageModel(job.result()).map(job.inputs(), job.corrections(), job.date(), job.program());
+    this.page =
+        new PageModel(job.result(), job.inputs(), job.corrections(), job.date(), job.program());
+    this.common = page.map();
   }
 
-  /** Returns the parts of the model that all pages share. */
-  Map<String, Object> common() {
-    return common;
+  /** Returns the parts of the page that do not depend on its medium. */
+  PageModel page() {
+    return page;
   }
 
   /** Returns the answer at the top as plain text, which may be empty. */

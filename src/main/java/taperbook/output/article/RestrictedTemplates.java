@@ -7,7 +7,6 @@ import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
-import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.SimpleScalar;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
@@ -58,7 +57,7 @@ public final class RestrictedTemplates {
   /** Returns a configuration that exposes nothing but the model. */
   static Configuration restricted() {
     Configuration configuration = new CountedConfiguration();
-    configuration.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
+    configuration.setObjectWrapper(new RecordWrapper());
     configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     configuration.setAPIBuiltinEnabled(false);
     configuration.setLocalizedLookup(false);

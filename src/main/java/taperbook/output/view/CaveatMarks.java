@@ -20,11 +20,20 @@ import taperbook.session.Caveat;
  * The caveats of a report, numbered by kind, so that numbers can refer to them by mark. Equivalent
  * caveats of several sessions share one mark.
  */
-final class CaveatMarks {
+public final class CaveatMarks {
   private final Map<Object, Integer> marks = new LinkedHashMap<>();
   private final Map<Caveat, Set<Integer>> sessions = new LinkedHashMap<>();
-  private final Map<Integer, Map<String, Object>> items = new LinkedHashMap<>();
+  private final Map<Integer, Item> items = new LinkedHashMap<>();
   private final int sessionCount;
+
+  /** A link from a number to its caveats, with consecutive marks merged. */
+  public record Mark(String text, String anchor) {}
+
+  /** A caveat with its mark. */
+  public record Item(String mark, String anchor, String sentence) {}
+
+  /** The caveats of a topic. */
+  record Topic(String topic, List<Item> items) {}
 
   CaveatMarks(ReportResult result) {
     this.sessionCount = result.sessions().size();
@@ -61,13 +70,11 @@ final class CaveatMarks {
     return all;
   }
 
-  /**
-   * Returns the marks of a number, with consecutive ones merged: {@code text} and {@code anchor}.
-   */
-  List<Map<String, Object>> of(List<Caveat> caveats) {
+  /** Returns the marks of a number. */
+  List<Mark> of(List<Caveat> caveats) {
     List<Integer> sorted =
         caveats.stream().map(c -> marks.getOrDefault(alike(c), 0)).distinct().sorted().toList();
-    List<Map<String, Object>> runs = new ArrayList<>();
+    List<Mark> runs = new ArrayList<>();
     int start = 0;
     for (int i = 1; i <= sorted.size(); i++) {
       if (i == sorted.size() || sorted.get(i) != sorted.get(i - 1) + 1) {
@@ -75,15 +82,15 @@ final class CaveatMarks {
         int last = sorted.get(i - 1);
         String joiner = last == first + 1 ? ", " : "\u2013";
         String text = first == last ? "" + first : first + joiner + last;
-        runs.add(Map.of("text", text, "anchor", "caveat-" + first));
+        runs.add(new Mark(text, "caveat-" + first));
         start = i;
       }
     }
     return runs;
   }
 
-  /** Returns the caveats of a number individually, in order of their marks, as {@link #item}. */
-  List<Map<String, Object>> sentences(List<Caveat> caveats) {
+  /** Returns the caveats of a number individually, in order of their marks. */
+  List<Item> sentences(List<Caveat> caveats) {
     return caveats.stream()
         .map(c -> marks.getOrDefault(alike(c), 0))
         .distinct()
@@ -92,17 +99,17 @@ final class CaveatMarks {
         .toList();
   }
 
-  /** Returns the caveats by topic, in order: {@code topic} and {@code items}. */
-  List<Map<String, Object>> byTopic() {
-    Map<Caveat.Topic, List<Map<String, Object>>> byTopic = new EnumMap<>(Caveat.Topic.class);
+  /** Returns the caveats by topic, in order. */
+  List<Topic> byTopic() {
+    Map<Caveat.Topic, List<Item>> byTopic = new EnumMap<>(Caveat.Topic.class);
     alike()
         .forEach(
             (key, caveats) ->
                 byTopic
                     .computeIfAbsent(caveats.get(0).kind().topic(), k -> new ArrayList<>())
                     .add(Objects.requireNonNull(items.get(marks.get(key)))));
-    List<Map<String, Object>> topics = new ArrayList<>();
-    byTopic.forEach((topic, items) -> topics.add(Map.of("topic", topic.title(), "items", items)));
+    List<Topic> topics = new ArrayList<>();
+    byTopic.forEach((topic, items) -> topics.add(new Topic(topic.title(), items)));
     return topics;
   }
 
@@ -112,11 +119,10 @@ final class CaveatMarks {
             Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()));
   }
 
-  /** Returns a caveat with its mark: {@code mark}, {@code anchor} and {@code sentence}. */
-  private Map<String, Object> item(String mark, List<Caveat> caveats) {
+  private Item item(String mark, List<Caveat> caveats) {
     String facts = caveats.stream().map(c -> of(c) + c.fact()).collect(Collectors.joining(" "));
     String meaning = caveats.get(0).meaning().map(m -> " " + m.text()).orElse("");
-    return Map.of("mark", mark, "anchor", "caveat-" + mark, "sentence", facts + meaning);
+    return new Item(mark, "caveat-" + mark, facts + meaning);
   }
 
   /**

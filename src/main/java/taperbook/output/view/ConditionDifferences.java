@@ -3,7 +3,6 @@ package taperbook.output.view;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -43,13 +42,19 @@ final class ConditionDifferences {
     this.formatter = formatter;
   }
 
-  /** Returns conditions with different values, one row each: {@code item} and {@code cells}. */
-  List<Map<String, Object>> conditions() {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  /** A condition with its value in each session. */
+  record Condition(String item, List<String> cells) {}
+
+  /** A kind of caveat with the sentences of each session. */
+  record Caveats(String kind, List<String> cells) {}
+
+  /** Returns conditions with different values. */
+  List<Condition> conditions() {
+    List<Condition> rows = new ArrayList<>();
     for (ConditionItem item : BEARING) {
       List<String> cells = sessions.stream().map(s -> cell(s, item)).toList();
       if (cells.stream().distinct().count() > 1) {
-        rows.add(Map.of("item", FactTexts.capital(item.words()), "cells", cells));
+        rows.add(new Condition(FactTexts.capital(item.words()), cells));
       }
     }
     return rows;
@@ -60,18 +65,16 @@ final class ConditionDifferences {
     return fact.map(f -> FactTexts.value(f, formatter)).orElse(Texts.of("page.common.not_known"));
   }
 
-  /**
-   * Returns caveats that not all sessions share, one row per kind: {@code kind} and {@code cells}.
-   */
-  List<Map<String, Object>> caveats() {
+  /** Returns caveats that not all sessions share. */
+  List<Caveats> caveats() {
     List<Set<Caveat>> caveats = sessions.stream().map(CaveatMarks::all).toList();
     Set<Caveat> common = new LinkedHashSet<>(caveats.get(0));
     caveats.forEach(common::retainAll);
-    List<Map<String, Object>> rows = new ArrayList<>();
+    List<Caveats> rows = new ArrayList<>();
     for (Caveat.Kind kind : Caveat.Kind.values()) {
       List<String> cells = caveats.stream().map(set -> own(set, common, kind)).toList();
       if (cells.stream().anyMatch(c -> !c.isEmpty())) {
-        rows.add(Map.of("kind", kind.title(), "cells", cells));
+        rows.add(new Caveats(kind.title(), cells));
       }
     }
     return rows;

@@ -1,8 +1,6 @@
 package taperbook.output.view;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,22 +20,20 @@ public final class FactTexts {
   private static final List<Unit> MIXED =
       List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.CELSIUS, Unit.WATT_HOUR_PER_KILOMETRE);
 
+  /** A stated fact. */
+  record Stated(String item, String value, String known) {}
+
   private FactTexts() {}
 
   /** Returns all facts of a file in order; unknown ones are marked as such. */
-  static <I extends Enum<I> & Item> List<Map<String, Object>> table(Facts<I> facts) {
-    List<Map<String, Object>> rows = new ArrayList<>();
-    facts
-        .all()
-        .forEach(
-            (item, fact) ->
-                rows.add(
-                    Map.of(
-                        "item", capital(item.words()),
-                        "value",
-                            fact.isKnown() ? withSpread(fact) : Texts.of("page.common.not_known"),
-                        "known", fact.isKnown() ? fact.howKnown().words() : "")));
-    return rows;
+  static <I extends Enum<I> & Item> List<Stated> table(Facts<I> facts) {
+    return facts.all().entrySet().stream().map(e -> stated(e.getKey(), e.getValue())).toList();
+  }
+
+  private static Stated stated(Item item, Fact fact) {
+    return fact.isKnown()
+        ? new Stated(capital(item.words()), withSpread(fact), fact.howKnown().words())
+        : new Stated(capital(item.words()), Texts.of("page.common.not_known"), "");
   }
 
   /** Describes the subject of a report: vehicle, place and day. */

@@ -1,8 +1,6 @@
 package taperbook.output.view;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -20,7 +18,7 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 
 /** The contents of a report's first page other than the answer and the chart. */
-final class FirstPage {
+public final class FirstPage {
   /** Maximum number of numbers side by side at the top. */
   private static final int MOST_NUMBERS = 3;
 
@@ -41,31 +39,40 @@ final class FirstPage {
   private final NumberViews views;
   private final NumberFormatter formatter;
 
-  FirstPage(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
+  FirstPage(NumberViews views) {
+    this.result = views.result();
     this.views = views;
-    this.formatter = formatter;
+    this.formatter = views.formatter();
   }
 
-  /** Returns the model, as described at the top of {@code report.ftlh}. */
-  Map<String, Object> map() {
-    Map<String, Object> map = new LinkedHashMap<>();
+  /**
+   * The numbers at the top, the driven range, and the caveats that matter most.
+   *
+   * @param rest all other headline numbers
+   * @param mind the most severe caveat, or empty
+   * @param facts the facts of that one and of the next most severe ones
+   */
+  public record First(
+      List<NumberView> numbers,
+      List<NumberView> rest,
+      NumberView range,
+      String rangeAt,
+      String mind,
+      List<String> facts) {}
+
+  First view() {
     List<ReportNumber> first = numbers();
-    map.put("numbers", first.stream().map(n -> HeadlineFormat.cell(views, n)).toList());
-    map.put(
-        "rest",
+    List<Mind> mainCaveats = mainCaveats();
+    return new First(
+        first.stream().map(views::headline).toList(),
         result.main().numbers().headline().stream()
             .filter(n -> !first.contains(n))
-            .map(n -> HeadlineFormat.cell(views, n))
-            .toList());
-    map.put("range", views.view(result.main(), "driven_range_full"));
-    map.put("rangeAt", result.main().rangeTest().map(this::conditions).orElse(""));
-    List<Mind> mainCaveats = mainCaveats();
-    map.put(
-        "mind",
-        mainCaveats.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
-    map.put("facts", mainCaveats.stream().map(m -> m.of() + m.caveat().fact()).toList());
-    return map;
+            .map(views::headline)
+            .toList(),
+        views.view(result.main(), "driven_range_full"),
+        result.main().rangeTest().map(this::conditions).orElse(""),
+        mainCaveats.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""),
+        mainCaveats.stream().map(m -> m.of() + m.caveat().fact()).toList());
   }
 
   /** Returns two distances and the window; without distances other headline numbers. */

@@ -1,13 +1,12 @@
 package taperbook.output.view;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.output.data.RowRuns;
 import taperbook.plan.Basis;
-import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
@@ -17,61 +16,98 @@ import taperbook.result.SessionResult;
 
 /** Formats numbers for templates: every part is a text. */
 final class NumberViews {
+  /** The average whose label does not state that it is one over time. */
+  private static final String SESSION_AVERAGE = "average_power_session";
+
+  private final ReportResult result;
   private final NumberFormatter formatter;
   private final NumberFormatter other;
   private final CaveatMarks marks;
-  private final String mainSession;
 
-  NumberViews(ReportResult result, NumberFormatter formatter, CaveatMarks marks) {
-    this.formatter = formatter;
+  NumberViews(ReportResult result) {
+    this.result = result;
+    this.formatter = new NumberFormatter(result.plan().style());
     this.other = formatter.inOtherDistances();
-    this.marks = marks;
-    this.mainSession = result.main().session().name();
+    this.marks = new CaveatMarks(result);
+  }
+
+  ReportResult result() {
+    return result;
+  }
+
+  NumberFormatter formatter() {
+    return formatter;
+  }
+
+  CaveatMarks marks() {
+    return marks;
+  }
+
+  /** Returns the tables of these numbers. */
+  NumberTable table() {
+    return new NumberTable(this);
   }
 
   /** Returns the number of a session, or a placeholder if it has none with that id. */
-  Map<String, Object> view(SessionResult session, String id) {
+  NumberView view(SessionResult session, String id) {
     return session.numbers().find(id).map(this::view).orElseGet(() -> absent(id));
   }
 
   /** Returns the numbers of a session with a role. */
-  List<Map<String, Object>> views(SessionResult session, Role role) {
+  List<NumberView> views(SessionResult session, Role role) {
     return session.numbers().with(role).stream().map(this::view).toList();
   }
 
   /** Returns the numbers as {@link #views}, without withheld ones. */
-  List<Map<String, Object>> measured(SessionResult session, Role role) {
-    return session.numbers().with(role).stream()
-        .filter(n -> n.estimate().isPresent())
-        .map(this::view)
-        .toList();
+  List<NumberView> measured(SessionResult session, Role role) {
+    return measured(session.numbers().with(role).stream());
   }
 
-  Map<String, Object> view(ReportNumber number) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("id", number.id());
-    view.put("anchor", anchor(number));
-    view.put("label", number.label());
-    view.put("present", true);
-    view.put("measured", number.estimate().isPresent());
-    view.put("value", formatter.value(number));
-    view.put("range", formatter.range(number));
-    view.put("between", formatter.between(number).orElse(""));
-    view.put("spread", formatter.spread(number).orElse(""));
-    view.put("exact", formatter.range(number).equals(Texts.of("wording.exact")));
-    view.put("bounds", number.outcome().fold(m -> m.coverage() == 1, w -> false));
-    view.put("basis", basis(number.metric().basis()));
-    view.put("session", number.origin().session());
-    view.put("rows", RowRuns.words(number.origin().rows()));
-    view.put("method", number.method().title());
-    view.put("marks", marks.of(number.caveats()));
-    view.put("cautions", marks.sentences(number.caveats()));
-    if (differs(number.unit())) {
-      view.put("other", Map.of("value", other.value(number), "range", other.range(number)));
-    }
-    view.put("withheld", number.withheld().orElse(""));
-    view.put("coverage", number.outcome().fold(NumberViews::coverage, w -> ""));
-    return view;
+  /** Returns numbers without withheld ones. */
+  List<NumberView> measured(Stream<ReportNumber> numbers) {
+    return numbers.filter(n -> n.estimate().isPresent()).map(this::view).toList();
+  }
+
+  NumberView view(ReportNumber number) {
+    return view(number, number.label());
+  }
+
+  /** Returns a headline number; the label of an average states what it is an average over. */
+  NumberView headline(ReportNumber number) {
+    return view(
+        number,
+        number.id().equals(SESSION_AVERAGE)
+            ? Texts.of("page.headline_format.over_time", number.label())
+            : number.label());
+  }
+
+  private NumberView view(ReportNumber number, String label) {
+    String range = formatter.range(number);
+    return new NumberView(
+        number.id(),
+        anchor(number),
+        label,
+        true,
+        number.estimate().isPresent(),
+        new NumberView.Amount(
+            formatter.value(number),
+            range,
+            formatter.between(number).orElse(""),
+            formatter.spread(number).orElse(""),
+            range.equals(Texts.of("wording.exact")),
+            number.outcome().fold(m -> m.coverage() == 1, w -> false),
+            number.outcome().fold(NumberViews::coverage, w -> "")),
+        new NumberView.Origin(
+            basis(number.metric().basis()),
+            number.origin().session(),
+            RowRuns.words(number.origin().rows()),
+            number.method().title()),
+        marks.of(number.caveats()),
+        marks.sentences(number.caveats()),
+        differs(number.unit())
+            ? Optional.of(new NumberView.Plain(other.value(number), other.range(number)))
+            : Optional.empty(),
+        number.withheld().orElse(""));
   }
 
   /** Returns the formatter for the other unit of distance. */
@@ -84,57 +120,29 @@ final class NumberViews {
     return formatter.shown(unit) != other.shown(unit);
   }
 
-  /** Returns one side of a check, or a quantity of a leg. */
-  Map<String, Object> view(String label, Estimate estimate, Unit unit) {
-    return Map.of(
-        "label",
-        label,
-        "value",
-        formatter.value(estimate, unit),
-        "range",
-        formatter.range(estimate.bounds(), unit),
-        "between",
-        formatter.between(estimate.bounds(), unit));
-  }
-
   private String anchor(ReportNumber number) {
     String session = number.origin().session();
     String against = number.origin().against();
     return "number-"
-        + (session.equals(mainSession) ? "" : session + "-")
+        + (session.equals(result.main().session().name()) ? "" : session + "-")
         + (against.isEmpty() ? "" : "against-" + against + "-")
         + number.id();
   }
 
   /** Returns a placeholder. */
-  static Map<String, Object> absent(String id) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    view.put("id", id);
-    view.put("present", false);
-    view.put("measured", false);
-    view.put("exact", false);
-    view.put("bounds", false);
-    for (String part :
-        List.of(
-            "anchor",
-            "label",
-            "range",
-            "shown",
-            "ends",
-            "between",
-            "spread",
-            "basis",
-            "session",
-            "method",
-            "withheld",
-            "coverage")) {
-      view.put(part, "");
-    }
-    view.put("value", "\u2013");
-    view.put("rows", List.of());
-    view.put("marks", List.of());
-    view.put("cautions", List.of());
-    return view;
+  static NumberView absent(String id) {
+    return new NumberView(
+        id,
+        "",
+        "",
+        false,
+        false,
+        new NumberView.Amount("\u2013", "", "", "", false, false, ""),
+        new NumberView.Origin("", "", List.of(), ""),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        "");
   }
 
   private static String basis(Basis basis) {

@@ -1,13 +1,14 @@
 package taperbook.output.view;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberTable.RowView;
+import taperbook.output.view.NumberTable.Table;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Drives;
@@ -23,48 +24,69 @@ final class RangeBasis {
   private final SessionResult session;
   private final NumberViews views;
   private final NumberFormatter formatter;
-  private final NumberTable table;
 
-  RangeBasis(SessionResult session, NumberViews views, NumberFormatter formatter) {
-    this.session = session;
+  RangeBasis(NumberViews views) {
+    this.session = views.result().main();
     this.views = views;
-    this.formatter = formatter;
-    this.table = new NumberTable(views, formatter);
+    this.formatter = views.formatter();
   }
 
-  Map<String, Object> map() {
-    Map<String, Object> map = new LinkedHashMap<>();
-    map.put("present", session.rangeTest().isPresent());
-    map.put("numbers", numbers());
-    map.put("drives", drives());
-    map.put("speeds", speeds());
-    session
-        .rangeTest()
-        .ifPresent(
-            test -> {
-              map.put("name", test.name());
-              map.put("vehicle", test.vehicle());
-              map.put("facts", FactTexts.table(test.facts()));
-              map.put("legs", legs(test));
-              map.put("scaled", scaled(test));
-            });
-    return map;
+  /** What the distances rest on. */
+  record Range(
+      boolean present,
+      List<NumberView> numbers,
+      Table<DriveRow> drives,
+      Table<RowView> speeds,
+      @Unwrapped Optional<TestView> test) {}
+
+  /** The record of a range test. */
+  record TestView(
+      String name,
+      String vehicle,
+      List<FactTexts.Stated> facts,
+      List<LegView> legs,
+      List<String> scaled) {}
+
+  /** A leg of a range test. */
+  record LegView(
+      String name,
+      String distance,
+      String duration,
+      String energy,
+      String start,
+      String end,
+      String note) {}
+
+  /** The numbers of a drive, its air temperature, and how it is used. */
+  record DriveRow(@Unwrapped RowView row, String air, String use) {}
+
+  Range view() {
+    return new Range(
+        session.rangeTest().isPresent(),
+        numbers(
+                "consumption",
+                "consumption_drive_spread",
+                "driven_range_full",
+                "driven_range_full_drive_spread")
+            .stream()
+            .flatMap(Optional::stream)
+            .map(views::view)
+            .toList(),
+        drives(),
+        speeds(),
+        session
+            .rangeTest()
+            .map(
+                test ->
+                    new TestView(
+                        test.name(),
+                        test.vehicle(),
+                        FactTexts.table(test.facts()),
+                        test.legs().stream().map(this::leg).toList(),
+                        scaled(test))));
   }
 
-  private List<Map<String, Object>> numbers() {
-    List<Map<String, Object>> numbers = new ArrayList<>();
-    for (String id :
-        List.of(
-            "consumption",
-            "consumption_drive_spread",
-            "driven_range_full",
-            "driven_range_full_drive_spread")) {
-      session.numbers().find(id).ifPresent(n -> numbers.add(views.view(n)));
-    }
-    return numbers;
-  }
-
-  private Map<String, Object> drives() {
+  private Table<DriveRow> drives() {
     Drives drives = session.drives();
     List<RangeTest> averaged = drives.agreeing();
     List<RangeTest> unused = drives.unused().stream().map(Drives.Unused::test).toList();
@@ -84,45 +106,50 @@ final class RangeBasis {
                   ? Texts.of("page.range_basis.not_used")
                   : Texts.of("page.range_basis.over_speed"));
     }
-    Map<String, Object> map =
-        table.byColumn(
-            Texts.of("head.drive"),
-            List.of(
-                Texts.of("head.average_speed"),
-                Texts.of("head.consumption"),
-                Texts.of("head.full_range")),
-            rows);
-    for (int i = 0; i < rows.size(); i++) {
-      Map<String, Object> row = NumberTable.rowOf(map, i);
-      row.put("air", fact(named.get(i), RangeItem.AMBIENT_TEMPERATURE));
-      row.put("use", uses.get(i));
-    }
-    return map;
+    Table<RowView> numbers =
+        views
+            .table()
+            .byColumn(
+                Texts.of("head.drive"),
+                List.of(
+                    Texts.of("head.average_speed"),
+                    Texts.of("head.consumption"),
+                    Texts.of("head.full_range")),
+                rows);
+    return new Table<>(
+        numbers.first(),
+        numbers.heads(),
+        numbers.unit(),
+        IntStream.range(0, rows.size())
+            .mapToObj(i -> new DriveRow(numbers.rows().get(i), air(named.get(i)), uses.get(i)))
+            .toList());
   }
 
   private List<Optional<ReportNumber>> numbers(String... ids) {
     return Stream.of(ids).map(session.numbers()::find).toList();
   }
 
-  private String fact(RangeTest test, RangeItem item) {
+  private String air(RangeTest test) {
     return test.facts()
-        .known(item)
+        .known(RangeItem.AMBIENT_TEMPERATURE)
         .map(f -> FactTexts.value(f, formatter))
         .orElse(Texts.of("page.common.not_known"));
   }
 
   /** Returns range and consumption at each speed of the drives. */
-  private Map<String, Object> speeds() {
-    return table.byColumn(
-        Texts.of("axis.speed"),
-        List.of(Texts.of("head.full_range"), Texts.of("head.consumption")),
-        Drives.speedIds(session.numbers()).stream()
-            .map(
-                at ->
-                    new NumberTable.Row(
-                        Drives.speedOf(at) + "\u00a0" + (at.endsWith("mph") ? "mph" : "km/h"),
-                        numbers("range" + at, "consumption" + at)))
-            .toList());
+  private Table<RowView> speeds() {
+    return views
+        .table()
+        .byColumn(
+            Texts.of("axis.speed"),
+            List.of(Texts.of("head.full_range"), Texts.of("head.consumption")),
+            Drives.speedIds(session.numbers()).stream()
+                .map(
+                    at ->
+                        new NumberTable.Row(
+                            Drives.speedOf(at) + "\u00a0" + (at.endsWith("mph") ? "mph" : "km/h"),
+                            numbers("range" + at, "consumption" + at)))
+                .toList());
   }
 
   private List<String> scaled(RangeTest test) {
@@ -139,22 +166,18 @@ final class RangeBasis {
     return sentences;
   }
 
-  private List<Map<String, Object>> legs(RangeTest test) {
-    return test.legs().stream().map(this::leg).toList();
-  }
-
-  private Map<String, Object> leg(Leg leg) {
-    return Map.of(
-        "name", leg.name(),
-        "distance", text(Optional.of(leg.distance()), Unit.KILOMETRE),
-        "duration", text(leg.duration(), Unit.SECOND),
-        "energy", text(leg.energyUsed(), Unit.KILOWATT_HOUR),
-        "start", text(leg.soc().map(Leg.Span::start), Unit.PERCENT),
-        "end", text(leg.soc().map(Leg.Span::end), Unit.PERCENT),
-        "note", leg.note());
+  private LegView leg(Leg leg) {
+    return new LegView(
+        leg.name(),
+        text(Optional.of(leg.distance()), Unit.KILOMETRE),
+        text(leg.duration(), Unit.SECOND),
+        text(leg.energyUsed(), Unit.KILOWATT_HOUR),
+        text(leg.soc().map(Leg.Span::start), Unit.PERCENT),
+        text(leg.soc().map(Leg.Span::end), Unit.PERCENT),
+        leg.note());
   }
 
   private String text(Optional<Estimate> estimate, Unit unit) {
-    return estimate.map(e -> String.valueOf(views.view("", e, unit).get("value"))).orElse("\u2013");
+    return estimate.map(e -> formatter.value(e, unit)).orElse("\u2013");
   }
 }

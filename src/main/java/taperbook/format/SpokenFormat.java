@@ -52,14 +52,14 @@ final class SpokenFormat {
     long whole = quarters / 4;
     String fraction = QUARTERS[(int) (quarters % 4)];
     if (fraction.isEmpty()) {
-      return Texts.of(whole == 1 ? "spoken.minute" : "spoken.minutes", whole);
+      return Texts.count(whole, "spoken.minute", "spoken.minutes");
     }
     return Texts.of("spoken.minutes", (whole == 0 ? "" : String.valueOf(whole)) + fraction);
   }
 
   private static String hours(long minutes) {
     long whole = minutes / MINUTE;
-    String hours = Texts.of(whole == 1 ? "spoken.hour" : "spoken.hours", whole);
+    String hours = Texts.count(whole, "spoken.hour", "spoken.hours");
     return minutes % MINUTE == 0 ? hours : hours + " " + minutes(4 * (minutes % MINUTE));
   }
 

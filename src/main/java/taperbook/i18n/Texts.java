@@ -75,6 +75,16 @@ public final class Texts {
   }
 
   /**
+   * Formats a count with its noun, such as {@code 1 error} or {@code 2 errors}.
+   *
+   * @param one key of the text for 1
+   * @param more key of the text for other numbers
+   */
+  public static String count(long number, String one, String more) {
+    return of(number == 1 ? one : more, number);
+  }
+
+  /**
    * Returns a text of an enum constant, whose key is made from the constant's name.
    *
    * @param group the group of the key, such as {@code method}

@@ -124,9 +124,7 @@ public final class LibraryWriter {
     return new PdfMetadata(
         heading.title(),
         heading.author(),
-        sessions == 1
-            ? Texts.of("page.library_summary.1_session")
-            : Texts.of("page.common.sessions", sessions),
+        Texts.count(sessions, "count.session", "count.sessions"),
         job.program(),
         job.date());
   }

@@ -34,12 +34,8 @@ final class LibrarySummary {
     String count =
         Texts.of(
             "page.common.of",
-            sessions == 1
-                ? Texts.of("page.library_summary.1_session")
-                : Texts.of("page.common.sessions", sessions),
-            vehicles == 1
-                ? Texts.of("page.library_summary.1_vehicle")
-                : Texts.of("page.library_summary.vehicles", vehicles));
+            Texts.count(sessions, "count.session", "count.sessions"),
+            Texts.count(vehicles, "count.vehicle", "count.vehicles"));
     List<LocalDate> days = days();
     if (days.isEmpty()) {
       return count;

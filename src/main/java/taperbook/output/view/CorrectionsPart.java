@@ -91,9 +91,7 @@ final class CorrectionsPart {
     return Texts.of(
         "page.corrections_part.moved_by_more_than_other",
         since,
-        all == 1
-            ? Texts.of("page.corrections_part.1_number")
-            : Texts.of("page.corrections_part.numbers", all),
+        Texts.count(all, "count.number", "count.numbers"),
         beyond == 0 ? Texts.of("page.corrections_part.none") : String.valueOf(beyond));
   }
 
@@ -145,10 +143,10 @@ final class CorrectionsPart {
           ? Texts.of("page.corrections_part.all_are")
           : "";
     }
-    int more = correction.moved().size() - first.size();
-    return more == 1
-        ? Texts.of("page.corrections_part.1_more_is")
-        : Texts.of("page.corrections_part.more_are", more);
+    return Texts.count(
+        correction.moved().size() - first.size(),
+        "page.corrections_part.more_is",
+        "page.corrections_part.more_are");
   }
 
   private String label(MovedNumber number) {

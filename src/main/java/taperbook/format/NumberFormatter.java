@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -165,12 +166,14 @@ public final class NumberFormatter {
       return DurationFormat.nearest(estimate.value(), step);
     }
     Unit shown = shown(unit);
-    Interval bounds = estimate.bounds().mapMonotone(x -> convert(x, unit, shown));
-    int places = Rounding.places(bounds, maxPlaces(shown));
-    double amount = convert(estimate.value(), unit, shown);
+    return rounded(converted(estimate, unit), maxPlaces(shown)) + withSpace(shown);
+  }
+
+  private static String rounded(Estimate estimate, int maxPlaces) {
+    int places = Rounding.places(estimate.bounds(), maxPlaces);
     // A reading such as 171 of a display with whole numbers is not printed as 171.0.
-    boolean whole = places > 0 && Math.abs(amount - Math.rint(amount)) < 1e-9;
-    return Rounding.nearest(amount, whole ? 0 : places) + withSpace(shown);
+    boolean whole = places > 0 && Math.abs(estimate.value() - Math.rint(estimate.value())) < 1e-9;
+    return Rounding.nearest(estimate.value(), whole ? 0 : places);
   }
 
   /**
@@ -216,11 +219,41 @@ public final class NumberFormatter {
     return value(Estimate.around(reading, halfStep), unit);
   }
 
+  /**
+   * The difference of a number of two sessions in a table.
+   *
+   * @param words text such as {@code A quicker by 6:02}, or that the readings cannot tell if the
+   *     interval contains zero
+   * @param ends the interval of the amount; with signs if it contains zero
+   */
+  public record Difference(String words, String ends) {}
+
+  /**
+   * Returns which of two sessions is ahead, and by how much.
+   *
+   * @param difference the number of the first session minus that of the other, measured
+   * @param one name of the first session, such as {@code A}
+   * @param other name of the other session
+   */
+  public Difference difference(ReportNumber difference, String one, String other) {
+    Estimate signed = difference.estimate().orElseThrow();
+    ColumnFormat column = new ColumnFormat(List.of(difference), this);
+    if (signed.bounds().contains(0)) {
+      return new Difference(Texts.of("mark.undecided"), column.range(signed));
+    }
+    boolean time = difference.unit() == Unit.SECOND && !difference.id().startsWith("peak_hold");
+    Estimate size = signed.value() < 0 ? signed.times(-1) : signed;
+    return new Difference(
+        Texts.of(
+            time ? "difference.quicker" : "difference.more",
+            signed.value() > 0 == time ? other : one,
+            column.value(size)),
+        column.range(size));
+  }
+
   /** Returns an amount without its unit, rounded to what its interval permits. */
   public static String figures(Estimate estimate) {
-    int places = Rounding.places(estimate.bounds(), MAX_PLACES);
-    boolean whole = places > 0 && Math.abs(estimate.value() - Math.rint(estimate.value())) < 1e-9;
-    return Rounding.nearest(estimate.value(), whole ? 0 : places);
+    return rounded(estimate, MAX_PLACES);
   }
 
   /** Returns an interval without its unit, rounded outward. */
@@ -277,7 +310,7 @@ public final class NumberFormatter {
           key, DurationFormat.down(bounds.low(), step), DurationFormat.up(bounds.high(), step));
     }
     Unit shown = shown(unit);
-    Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
+    Interval converted = converted(bounds, unit);
     int places = isCount(converted, shown) ? 0 : Rounding.places(converted, maxPlaces(shown));
     return Texts.of(
         key,
@@ -318,10 +351,11 @@ public final class NumberFormatter {
   }
 
   private Estimate converted(Estimate estimate, Unit unit) {
-    Unit shown = shown(unit);
-    return new Estimate(
-        convert(estimate.value(), unit, shown),
-        estimate.bounds().mapMonotone(x -> convert(x, unit, shown)));
+    return new Estimate(shownAmount(estimate.value(), unit), converted(estimate.bounds(), unit));
+  }
+
+  private Interval converted(Interval bounds, Unit unit) {
+    return bounds.mapMonotone(x -> shownAmount(x, unit));
   }
 
   /**
@@ -396,6 +430,11 @@ public final class NumberFormatter {
     return percent == 0
         ? Texts.of("format.number_formatter.rounding_allows")
         : Texts.of("format.number_formatter.rounding_and_losses_of_up", percent);
+  }
+
+  /** Returns the nearest whole second of a film or session, such as {@code 6:29}. */
+  public static String timeCode(double seconds) {
+    return DurationFormat.clock(seconds);
   }
 
   /** Returns a calendar date as text, such as {@code 14 March 2026}. */

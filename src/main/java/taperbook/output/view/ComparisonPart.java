@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
-import taperbook.format.DifferenceFormat;
 import taperbook.format.NumberFormatter;
 import taperbook.format.PairText;
 import taperbook.format.RunText;
@@ -220,8 +219,7 @@ final class ComparisonPart {
             : Optional.empty();
     return difference
         .filter(d -> d.estimate().isPresent())
-        .map(
-            d -> new DifferenceFormat(d, SessionNames.letter(0), SessionNames.letter(1), formatter))
+        .map(d -> formatter.difference(d, SessionNames.letter(0), SessionNames.letter(1)))
         .map(text -> new DifferenceView(true, text.words(), text.ends()))
         .orElse(new DifferenceView(false, "", ""));
   }

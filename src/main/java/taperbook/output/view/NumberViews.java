@@ -2,7 +2,6 @@ package taperbook.output.view;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.output.data.RowRuns;
@@ -60,12 +59,7 @@ final class NumberViews {
 
   /** Returns the numbers as {@link #views}, without withheld ones. */
   List<NumberView> measured(SessionResult session, Role role) {
-    return measured(session.numbers().with(role).stream());
-  }
-
-  /** Returns numbers without withheld ones. */
-  List<NumberView> measured(Stream<ReportNumber> numbers) {
-    return numbers.filter(n -> n.estimate().isPresent()).map(this::view).toList();
+    return views(session, role).stream().filter(NumberView::measured).toList();
   }
 
   NumberView view(ReportNumber number) {

@@ -59,10 +59,7 @@ final class RepeatsPart {
   }
 
   private Row row(ReportNumber number) {
-    List<Optional<ReportNumber>> each =
-        runs()
-            .map(s -> s.numbers().find(number.id()).filter(n -> n.estimate().isPresent()))
-            .toList();
+    List<Optional<ReportNumber>> each = runs().map(s -> s.numbers().measured(number.id())).toList();
     List<Optional<ReportNumber>> numbers = new ArrayList<>(each);
     for (String over : List.of("_mean", "_run_spread", "_next_run")) {
       numbers.add(result.main().numbers().find(number.id() + over));

@@ -62,7 +62,7 @@ final class RoadPart {
         minutes(RoadWishes::plugInId),
         minutes(RoadWishes::warmPlugInId),
         warmNote(),
-        views.measured(main.numbers().find("warm_up_time_lost").stream()),
+        main.numbers().measured("warm_up_time_lost").stream().map(views::view).toList(),
         road.wants(RoadTopic.NEXT_LEG) ? nextLegs() : List.of(),
         road.reserveSoc() + "\u00a0%",
         road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of(),

@@ -149,7 +149,7 @@ final class Tables {
   }
 
   private List<NumberView> measured(Stream<String> ids) {
-    return views.measured(ids.flatMap(id -> main().find(id).stream()));
+    return ids.flatMap(id -> main().measured(id).stream()).map(views::view).toList();
   }
 
   /** Returns the segments of the curve, and the steps between them. */

@@ -50,10 +50,11 @@ public record ArticleSource(
           "c-rate-over-soc",
           "plug-in-table",
           "road-per-minute",
-          "trip-timeline");
+          "trip-timeline",
+          "range-over-speed");
 
   private static final List<String> LIBRARY_CHARTS =
-      List.of("library-average-over-peak", "library-minutes-over-range", "library-curves");
+      List.of("library-time-to-add", "library-window-time", "library-curves");
 
   /**
    * The data that an article can print in addition to numbers and charts.

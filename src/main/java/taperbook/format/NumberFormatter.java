@@ -5,11 +5,8 @@ import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
@@ -35,8 +32,6 @@ public final class NumberFormatter {
 
   /** Maximum number of decimal places of an amount without a unit. */
   private static final int MAX_PLACES = 3;
-
-  private static final Map<Unit, String> NAMES = names();
 
   private static final double FAHRENHEITS_PER_CELSIUS = 1.8;
 
@@ -383,19 +378,13 @@ public final class NumberFormatter {
     return convert(amount, base, shown(base));
   }
 
-  /** Returns the name of a unit for running text and axes, such as {@code °C}. */
+  /**
+   * Returns the name of a unit for running text and axes, such as {@code °C}. A dimensionless
+   * factor has none, and the label of money contains its currency.
+   */
   public static String name(Unit unit) {
-    return Objects.requireNonNull(NAMES.get(unit));
-  }
-
-  /** A dimensionless factor has no unit name, and the label of money contains its currency. */
-  private static Map<Unit, String> names() {
-    Map<Unit, String> names = new EnumMap<>(Unit.class);
-    for (Unit unit : Unit.values()) {
-      boolean unnamed = unit == Unit.ONE || unit == Unit.CURRENCY;
-      names.put(unit, unnamed ? "" : Texts.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
-    }
-    return names;
+    boolean unnamed = unit == Unit.ONE || unit == Unit.CURRENCY;
+    return unnamed ? "" : Texts.of("unit." + unit.name().toLowerCase(Locale.ROOT));
   }
 
   /**

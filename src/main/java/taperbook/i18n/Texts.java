@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -82,6 +84,11 @@ public final class Texts {
    */
   public static String count(long number, String one, String more) {
     return of(number == 1 ? one : more, number);
+  }
+
+  /** Returns several texts that take no values. */
+  public static List<String> all(String... keys) {
+    return Arrays.stream(keys).map(key -> of(key)).toList();
   }
 
   /**

@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import taperbook.format.NumberFormatter;
 import taperbook.output.view.ArticleTable;
 import taperbook.output.view.ArticleTables;
-import taperbook.output.view.StatedFacts;
+import taperbook.output.view.FactTexts;
 import taperbook.plan.Plan;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Unit;
@@ -98,7 +98,7 @@ public record ArticleSource(
         SESSION_CHARTS,
         new Stated(
             ArticleTables.of(result),
-            StatedFacts.of(result),
+            FactTexts.of(result),
             rangeTests(result),
             published(result.plan())));
   }

@@ -80,8 +80,9 @@ public final class ArticleText {
       Optional<String> failed =
           BoundedRun.run(
               () -> {
-                parts.addAll(ArticleMarkdown.parts(markdown, figures));
-                problems.addAll(pictures(markdown));
+                ArticleMarkdown.Converted converted = ArticleMarkdown.converted(markdown, figures);
+                parts.addAll(converted.parts());
+                converted.pictures().forEach(p -> problems.add(leftOut(p)));
               });
       return failed.isPresent() ? tooDeep() : Checked.of(parts, problems);
     } catch (ArticleMarkdown.TooDeep e) {
@@ -109,18 +110,13 @@ public final class ArticleText {
     return "\u2063chart:" + figure + "\u2063";
   }
 
-  private List<Problem> pictures(String markdown) {
-    ReportPlan.Article article = source.article();
-    return ArticleMarkdown.pictures(markdown).stream()
-        .map(
-            p ->
-                new Problem(
-                    ProblemCode.PICTURE_LEFT_OUT,
-                    SourceLocation.line(article.file(), article.firstLine() + p.line()),
-                    Quoted.of(p.written()),
-                    Texts.of("article.article_text.text_and_charts_of_picture"),
-                    Texts.of("article.article_text.call_chart_with_figure_name")))
-        .toList();
+  private Problem leftOut(ArticleMarkdown.Picture picture) {
+    return new Problem(
+        ProblemCode.PICTURE_LEFT_OUT,
+        SourceLocation.line(source.article().file(), source.article().firstLine() + picture.line()),
+        Quoted.of(picture.written()),
+        Texts.of("article.article_text.text_and_charts_of_picture"),
+        Texts.of("article.article_text.call_chart_with_figure_name"));
   }
 
   private Checked<String> filled() {

@@ -29,7 +29,7 @@ public final class ArticleTables {
     EventTables events = new EventTables(views);
     all.add(
         "events",
-        heads("head.when", "head.soc", "head.what", "head.row"),
+        Texts.all("head.when", "head.soc", "head.what", "head.row"),
         events.events(),
         e -> texts(e.when(), e.charge(), e.what(), e.row()));
     all.numbers("interruptions", events.interrupted());
@@ -37,14 +37,14 @@ public final class ArticleTables {
     all.grid("stops", tables.stops());
     all.add(
         "segments",
-        heads("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
+        Texts.all("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
         tables.segments(),
         ArticleTables::segment);
     all.numbers("curve", views.measured(result.main(), Role.CURVE));
     all.numbers("energy", views.measured(result.main(), Role.ENERGY));
     all.add(
         "checks",
-        heads("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
+        Texts.all("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
         tables.checks(),
         c ->
             List.of(
@@ -76,7 +76,7 @@ public final class ArticleTables {
     facts("range test", range.test().map(RangeBasis.TestView::facts).orElse(List.of()));
     add(
         "legs",
-        heads(
+        Texts.all(
             "head.leg",
             "head.distance",
             "head.time",
@@ -90,7 +90,7 @@ public final class ArticleTables {
 
   /** Adds one column per session, headed by its letter and name. */
   private void comparison(ComparisonPart.Comparison comparison) {
-    List<String> head = new ArrayList<>(heads("head.number"));
+    List<String> head = new ArrayList<>(Texts.all("head.number"));
     comparison.sessions().forEach(s -> head.add(s.letter() + " " + s.words()));
     compared("comparison", head, comparison.common());
     compared(Texts.of("page.article_tables.as_recorded"), head, comparison.recorded());
@@ -128,7 +128,7 @@ public final class ArticleTables {
   private void numbers(String name, List<NumberView> numbers) {
     add(
         name,
-        heads("head.number", "head.value"),
+        Texts.all("head.number", "head.value"),
         numbers,
         n -> List.of(Cell.text(n.label()), Cell.of(n)));
   }
@@ -136,7 +136,7 @@ public final class ArticleTables {
   private void facts(String name, List<FactTexts.Stated> facts) {
     add(
         name,
-        heads("head.item", "head.as_stated", "head.how_known"),
+        Texts.all("head.item", "head.as_stated", "head.how_known"),
         facts,
         f -> texts(f.item(), f.value(), f.known()));
   }
@@ -148,9 +148,5 @@ public final class ArticleTables {
 
   private static List<Cell> texts(String... texts) {
     return Stream.of(texts).map(Cell::text).toList();
-  }
-
-  private static List<String> heads(String... keys) {
-    return Stream.of(keys).map(key -> Texts.of(key)).toList();
   }
 }

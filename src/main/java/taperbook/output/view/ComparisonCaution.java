@@ -93,10 +93,7 @@ final class ComparisonCaution {
     List<String> values =
         sessions.stream()
             .map(s -> facts.apply(s).flatMap(f -> f.known(item)))
-            .map(
-                f ->
-                    f.map(x -> FactTexts.value(x, formatter))
-                        .orElse(Texts.of("page.common.not_known")))
+            .map(f -> FactTexts.valueIfKnown(f, formatter))
             .toList();
     if (values.stream().distinct().count() < 2) {
       return "";

@@ -3,15 +3,12 @@ package taperbook.output.view;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import taperbook.format.NumberFormatter;
-import taperbook.i18n.Texts;
 import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
-import taperbook.session.Fact;
 
 /**
  * The differences between compared sessions other than their curves, which may explain a
@@ -61,8 +58,7 @@ final class ConditionDifferences {
   }
 
   private String cell(SessionResult session, ConditionItem item) {
-    Optional<Fact> fact = session.session().conditions().known(item);
-    return fact.map(f -> FactTexts.value(f, formatter)).orElse(Texts.of("page.common.not_known"));
+    return FactTexts.valueIfKnown(session.session().conditions().known(item), formatter);
   }
 
   /** Returns caveats that not all sessions share. */

@@ -1,17 +1,22 @@
 package taperbook.output.view;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
+import taperbook.result.ReportResult;
+import taperbook.result.SessionResult;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Facts;
 import taperbook.session.Item;
 import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /** Formats stated facts: as written, since they are the tester's and not computed. */
@@ -19,6 +24,10 @@ public final class FactTexts {
   /** Base units of the quantities that a report gives in one unit throughout. */
   private static final List<Unit> MIXED =
       List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.CELSIUS, Unit.WATT_HOUR_PER_KILOMETRE);
+
+  /** Base units of the quantities that follow the report's unit of distance. */
+  private static final List<Unit> FOLLOWING =
+      List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.WATT_HOUR_PER_KILOMETRE);
 
   /** A stated fact. */
   record Stated(String item, String value, String known) {}
@@ -82,12 +91,56 @@ public final class FactTexts {
    * differs, such as {@code 55.4 °F (13 °C)}.
    */
   static String value(Fact fact, NumberFormatter formatter) {
-    Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
-    Optional<Unit> base =
-        written.flatMap(u -> MIXED.stream().filter(b -> b.quantity() == u.quantity()).findFirst());
-    return base.filter(b -> formatter.shown(b) != written.orElseThrow())
-        .map(b -> formatter.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
+    return converted(fact, MIXED, formatter)
+        .map(converted -> converted + " (" + value(fact) + ")")
         .orElseGet(() -> value(fact));
+  }
+
+  /** Returns the fact as {@link #value(Fact, NumberFormatter)}, or that it is not known. */
+  static String valueIfKnown(Optional<Fact> fact, NumberFormatter formatter) {
+    return fact.map(f -> value(f, formatter)).orElse(Texts.of("page.common.not_known"));
+  }
+
+  /** Returns the fact in the report's unit, if that differs and is one of these. */
+  private static Optional<String> converted(
+      Fact fact, List<Unit> bases, NumberFormatter formatter) {
+    Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
+    return written
+        .flatMap(u -> bases.stream().filter(b -> b.quantity() == u.quantity()).findFirst())
+        .filter(b -> formatter.shown(b) != written.orElseThrow())
+        .map(b -> formatter.value(fact.amount().orElseThrow(), b));
+  }
+
+  /**
+   * Returns all facts by session or range test and by item, in the report's unit of distance: for a
+   * session its conditions and, for items these lack, those of its vehicle's range test; for a
+   * range test its own. Unknown facts are marked as such.
+   */
+  public static Map<String, Map<String, String>> of(ReportResult result) {
+    NumberFormatter formatter = new NumberFormatter(result.plan().style());
+    Map<String, Map<String, String>> all = new LinkedHashMap<>();
+    for (SessionResult session : result.sessions()) {
+      Map<String, String> facts = words(session.session().conditions(), formatter);
+      Optional<RangeTest> test = session.rangeTest();
+      test.ifPresent(t -> words(t.facts(), formatter).forEach(facts::putIfAbsent));
+      all.put(session.session().name(), facts);
+      test.ifPresent(t -> all.putIfAbsent(t.name(), words(t.facts(), formatter)));
+    }
+    return all;
+  }
+
+  private static <I extends Enum<I> & Item> Map<String, String> words(
+      Facts<I> facts, NumberFormatter formatter) {
+    Map<String, String> words = new LinkedHashMap<>();
+    facts.all().forEach((item, fact) -> words.put(item.words(), words(fact, formatter)));
+    return words;
+  }
+
+  /** Returns a fact as stated, or in the report's unit of distance if that differs. */
+  static String words(Fact fact, NumberFormatter formatter) {
+    return fact.isKnown()
+        ? converted(fact, FOLLOWING, formatter).orElseGet(() -> value(fact))
+        : Texts.of("page.common.not_known");
   }
 
   /** Returns a known fact with its unit and stated uncertainty. */

@@ -111,10 +111,7 @@ final class RangeBasis {
             .table()
             .byColumn(
                 Texts.of("head.drive"),
-                List.of(
-                    Texts.of("head.average_speed"),
-                    Texts.of("head.consumption"),
-                    Texts.of("head.full_range")),
+                Texts.all("head.average_speed", "head.consumption", "head.full_range"),
                 rows);
     return new Table<>(
         numbers.first(),
@@ -130,10 +127,7 @@ final class RangeBasis {
   }
 
   private String air(RangeTest test) {
-    return test.facts()
-        .known(RangeItem.AMBIENT_TEMPERATURE)
-        .map(f -> FactTexts.value(f, formatter))
-        .orElse(Texts.of("page.common.not_known"));
+    return FactTexts.valueIfKnown(test.facts().known(RangeItem.AMBIENT_TEMPERATURE), formatter);
   }
 
   /** Returns range and consumption at each speed of the drives. */
@@ -142,7 +136,7 @@ final class RangeBasis {
         .table()
         .byColumn(
             Texts.of("axis.speed"),
-            List.of(Texts.of("head.full_range"), Texts.of("head.consumption")),
+            Texts.all("head.full_range", "head.consumption"),
             Drives.speedIds(session.numbers()).stream()
                 .map(
                     at ->

@@ -39,8 +39,8 @@ final class RepeatsPart {
         runs().map(s -> called(s.session())).toList(),
         new Table<>(
             Texts.of("head.number"),
-            Stream.of("head.mean", "head.run_spread", "head.next_run")
-                .map(key -> Head.of(Texts.of(key)))
+            Texts.all("head.mean", "head.run_spread", "head.next_run").stream()
+                .map(Head::of)
                 .toList(),
             "",
             present

@@ -51,8 +51,7 @@ final class SessionConditions {
     List<Condition> list = new ArrayList<>();
     for (Asked asked : ASKED) {
       Optional<Fact> fact = session.conditions().known(asked.item());
-      String value =
-          fact.map(f -> FactTexts.value(f, formatter)).orElse(Texts.of("page.common.not_known"));
+      String value = FactTexts.valueIfKnown(fact, formatter);
       list.add(
           new Condition(
               asked.label(),

@@ -67,11 +67,8 @@ final class Tables {
         .table()
         .byColumn(
             Texts.of("head.soc"),
-            List.of(
-                Texts.of("head.time"),
-                Texts.of("head.power_there"),
-                Texts.of("number.energy_added"),
-                Texts.of("head.distance_added")),
+            Texts.all(
+                "head.time", "head.power_there", "number.energy_added", "head.distance_added"),
             rows);
   }
 
@@ -92,11 +89,8 @@ final class Tables {
         .table()
         .byColumn(
             Texts.of("head.distance"),
-            List.of(
-                Texts.of("head.charge_needed"),
-                Texts.of("head.driven_basis"),
-                Texts.of("head.by_energy"),
-                Texts.of("head.rated_basis")),
+            Texts.all(
+                "head.charge_needed", "head.driven_basis", "head.by_energy", "head.rated_basis"),
             rows);
   }
 
@@ -117,10 +111,7 @@ final class Tables {
         .table()
         .byColumn(
             Texts.of("head.after"),
-            List.of(
-                Texts.of("head.distance_added"),
-                Texts.of("head.soc"),
-                Texts.of("number.energy_added")),
+            Texts.all("head.distance_added", "head.soc", "number.energy_added"),
             rows);
   }
 

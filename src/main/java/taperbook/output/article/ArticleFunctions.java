@@ -213,10 +213,6 @@ final class ArticleFunctions {
     return fact("date", test);
   }
 
-  private void unknown(String name, String expected, List<String> known) {
-    problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, expected, known));
-  }
-
   private static List<String> texts(List<?> arguments, int most) throws TemplateModelException {
     List<String> texts = new ArrayList<>();
     for (Object argument : arguments) {
@@ -246,13 +242,10 @@ final class ArticleFunctions {
   private Optional<Numbers> session(String name) {
     Optional<Numbers> found = source.numbersOf(name);
     if (found.isEmpty()) {
-      List<String> known = List.copyOf(source.sessions().keySet());
-      problems.add(
-          unknown(
-              ProblemCode.NAME_UNKNOWN,
-              name,
-              Texts.of("article.article_functions.session_of_this_report"),
-              known));
+      unknown(
+          name,
+          Texts.of("article.article_functions.session_of_this_report"),
+          List.copyOf(source.sessions().keySet()));
     }
     return found;
   }
@@ -260,13 +253,11 @@ final class ArticleFunctions {
   private Optional<ReportNumber> number(Numbers session, String id) {
     Optional<ReportNumber> found = session.find(id);
     if (found.isEmpty()) {
-      List<String> known = session.all().stream().map(ReportNumber::id).toList();
-      problems.add(
-          unknown(
-              ProblemCode.NUMBER_UNKNOWN,
-              id,
-              Texts.of("article.article_functions.id_of_number_of_this"),
-              known));
+      unknown(
+          ProblemCode.NUMBER_UNKNOWN,
+          id,
+          Texts.of("article.article_functions.id_of_number_of_this"),
+          session.all().stream().map(ReportNumber::id).toList());
     }
     return found;
   }
@@ -284,16 +275,21 @@ final class ArticleFunctions {
     return new SimpleScalar("");
   }
 
-  private Problem unknown(ProblemCode code, String name, String expected, List<String> known) {
+  private void unknown(String name, String expected, List<String> known) {
+    unknown(ProblemCode.NAME_UNKNOWN, name, expected, known);
+  }
+
+  private void unknown(ProblemCode code, String name, String expected, List<String> known) {
     List<String> near = NearestNames.names(name, known);
-    return new Problem(
-        code,
-        here(),
-        Quoted.of(name),
-        expected,
-        near.isEmpty()
-            ? advice(code, known)
-            : Texts.of("article.article_functions.write", Joined.or(near)));
+    problems.add(
+        new Problem(
+            code,
+            here(),
+            Quoted.of(name),
+            expected,
+            near.isEmpty()
+                ? advice(code, known)
+                : Texts.of("article.article_functions.write", Joined.or(near))));
   }
 
   private static String advice(ProblemCode code, List<String> known) {

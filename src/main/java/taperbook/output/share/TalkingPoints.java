@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
 import taperbook.i18n.Texts;
@@ -51,123 +52,93 @@ final class TalkingPoints {
   }
 
   private void start() {
-    value("start_soc")
-        .ifPresent(
-            soc ->
-                add(
-                    Optional.of(0.0),
-                    List.of(Texts.of("caption.plugged_in", soc)),
-                    Texts.of(
-                        "page.talking_points.plugged_in_at_displayed_charge", known("start_soc")),
-                    List.of("start_soc")));
+    add(
+        Optional.of(0.0),
+        List.of(Texts.of("caption.plugged_in", value("start_soc"))),
+        Texts.of("page.talking_points.plugged_in_at_displayed_charge", full("start_soc")),
+        "start_soc");
   }
 
   private void peak() {
-    value("peak_power")
-        .ifPresent(
-            power ->
-                add(
-                    amount("peak_reached_time"),
-                    peakCaptions(power),
-                    Texts.of(
-                        "page.talking_points.power_first_reads_its_peak",
-                        known("peak_power"),
-                        full("peak_reached_soc")
-                            .map(
-                                soc -> Texts.of("page.talking_points.display_shows_of_charge", soc))
-                            .orElse("")),
-                    List.of("peak_power", "peak_reached_time", "peak_reached_soc")));
-  }
-
-  private List<String> peakCaptions(String power) {
+    String power = value("peak_power");
+    String soc = value("peak_reached_soc");
     String brief = Texts.of("caption.peak", power);
-    return value("peak_reached_soc")
-        .map(soc -> List.of(Texts.of("caption.peak_at", power, soc), brief))
-        .orElse(List.of(brief));
+    add(
+        seconds("peak_reached_time"),
+        soc.isEmpty() ? List.of(brief) : List.of(Texts.of("caption.peak_at", power, soc), brief),
+        Texts.of(
+            "page.talking_points.power_first_reads_its_peak",
+            full("peak_power"),
+            part("page.talking_points.display_shows_of_charge", "peak_reached_soc")),
+        "peak_power",
+        "peak_reached_time",
+        "peak_reached_soc");
   }
 
   private void hold() {
-    Optional<Double> from = amount("peak_hold_time_from");
-    Optional<Double> length = amount("peak_hold_time");
-    if (from.isEmpty() || length.isEmpty() || length.get() <= 0) {
-      return;
-    }
-    String power = value("peak_power").orElse(Texts.of("caption.the_peak"));
-    String time = value("peak_hold_time").orElseThrow();
+    Optional<Double> length = seconds("peak_hold_time").filter(s -> s > 0);
+    String power =
+        numbers.measured("peak_power").map(formatter::value).orElse(Texts.of("caption.the_peak"));
+    String time = value("peak_hold_time");
+    String from = value("peak_hold_soc_from");
+    String to = value("peak_hold_soc_to");
     add(
-        Optional.of(from.get() + length.get()),
+        seconds("peak_hold_time_from").flatMap(start -> length.map(s -> start + s)),
         List.of(Texts.of("mark.held", power, time), Texts.of("caption.held", time)),
         Texts.of(
             "page.talking_points.here_peak_ends_it_was",
-            known("peak_hold_time"),
-            value("peak_hold_soc_from")
-                .flatMap(
-                    low ->
-                        value("peak_hold_soc_to")
-                            .map(
-                                high ->
-                                    Texts.of("page.talking_points.from_to_of_charge", low, high)))
-                .orElse("")),
-        List.of("peak_hold_time_from", "peak_hold_time"));
+            full("peak_hold_time"),
+            from.isEmpty() || to.isEmpty()
+                ? ""
+                : Texts.of("page.talking_points.from_to_of_charge", from, to)),
+        "peak_hold_time_from",
+        "peak_hold_time");
   }
 
   private void distance(WantedDistance distance) {
     String id = result.plan().timeToAddId(distance);
-    value(id)
-        .ifPresent(
-            time ->
-                add(
-                    amount(id),
-                    List.of(Texts.of("caption.distance", distance.words(), time)),
-                    Texts.of(
-                        "page.talking_points.charge_for_another_on_basis",
-                        distance.words(),
-                        result.plan().style().basis().words(),
-                        known(id)),
-                    List.of(id)));
+    add(
+        seconds(id),
+        List.of(Texts.of("caption.distance", distance.words(), value(id))),
+        Texts.of(
+            "page.talking_points.charge_for_another_on_basis",
+            distance.words(),
+            result.plan().style().basis().words(),
+            full(id)),
+        id);
   }
 
   private void mark(int percent) {
     String id = "time_to_soc_" + percent;
-    value(id)
-        .ifPresent(
-            time ->
-                add(
-                    amount(id),
-                    List.of(Texts.of("mark.percent_after_time", percent, time)),
-                    Texts.of(
-                        "page.talking_points.is_reached_after",
-                        percent,
-                        known(id),
-                        sentence(
-                            Texts.of("page.talking_points.power_there"), "power_at_soc_" + percent),
-                        sentence(
-                            Texts.of("page.talking_points.energy_added_by_then"),
-                            "energy_to_soc_" + percent)),
-                    List.of(id, "power_at_soc_" + percent, "energy_to_soc_" + percent)));
-  }
-
-  private String sentence(String beginning, String id) {
-    return full(id).map(text -> beginning + text + ".").orElse("");
+    String power = "power_at_soc_" + percent;
+    String energy = "energy_to_soc_" + percent;
+    add(
+        seconds(id),
+        List.of(Texts.of("mark.percent_after_time", percent, value(id))),
+        Texts.of(
+            "page.talking_points.is_reached_after",
+            percent,
+            full(id),
+            sentence(Texts.of("page.talking_points.power_there"), power),
+            sentence(Texts.of("page.talking_points.energy_added_by_then"), energy)),
+        id,
+        power,
+        energy);
   }
 
   private void window(SocWindow window) {
     String id = "time_soc_" + window.idPart();
-    String edges = Texts.of("page.talking_points.to", window.from(), window.to());
-    value(id)
-        .ifPresent(
-            time ->
-                add(
-                    secondsAt(window.to()),
-                    List.of(Texts.of("mark.window", window.from(), window.to(), time)),
-                    Texts.of(
-                        "page.talking_points.from_it_took",
-                        edges,
-                        known(id),
-                        sentence(
-                            Texts.of("page.talking_points.average_power_over_that_time"),
-                            "average_power_" + window.idPart())),
-                    List.of(id, "average_power_" + window.idPart())));
+    String power = "average_power_" + window.idPart();
+    add(
+        secondsAt(window.to()),
+        List.of(Texts.of("mark.window", window.from(), window.to(), value(id))),
+        Texts.of(
+            "page.talking_points.from_it_took",
+            Texts.of("page.talking_points.to", window.from(), window.to()),
+            full(id),
+            sentence(Texts.of("page.talking_points.average_power_over_that_time"), power)),
+        id,
+        power);
   }
 
   private void crossings(PairResult pair) {
@@ -185,7 +156,7 @@ final class TalkingPoints {
         secondsAt(soc.estimate().orElseThrow().value()),
         List.of(Texts.of("caption.level", other, at), Texts.of("caption.level", letter, at)),
         Texts.of("page.talking_points.at_of_charge_this_curve", formatter.outcome(soc), other),
-        List.of(soc.id()));
+        soc.id());
   }
 
   /** Returns the time since plugging in, s, at which the displayed charge first reaches a level. */
@@ -212,56 +183,55 @@ final class TalkingPoints {
   }
 
   private void end() {
-    value("end_soc")
-        .ifPresent(
-            soc ->
-                add(
-                    amount("session_time"),
-                    endCaptions(soc),
-                    Texts.of(
-                        "page.talking_points.session_ends_at_of_charge",
-                        known("end_soc"),
-                        full("session_time")
-                            .map(t -> Texts.of("page.talking_points.after", t))
-                            .orElse(""),
-                        sentence(Texts.of("page.talking_points.energy_added"), "energy_added")),
-                    List.of("end_soc", "session_time", "energy_added")));
-  }
-
-  private List<String> endCaptions(String soc) {
+    String soc = value("end_soc");
+    String energy = value("energy_added");
     String brief = Texts.of("caption.end", soc);
-    return value("energy_added")
-        .map(energy -> List.of(Texts.of("caption.end_with", soc, energy), brief))
-        .orElse(List.of(brief));
+    add(
+        seconds("session_time"),
+        energy.isEmpty()
+            ? List.of(brief)
+            : List.of(Texts.of("caption.end_with", soc, energy), brief),
+        Texts.of(
+            "page.talking_points.session_ends_at_of_charge",
+            full("end_soc"),
+            part("page.talking_points.after", "session_time"),
+            sentence(Texts.of("page.talking_points.energy_added"), "energy_added")),
+        "end_soc",
+        "session_time",
+        "energy_added");
   }
 
-  private Optional<Double> amount(String id) {
+  private Optional<Double> seconds(String id) {
     return numbers.estimate(id).map(Estimate::value);
   }
 
-  private Optional<String> value(String id) {
-    return numbers.measured(id).map(formatter::value);
+  /** Returns the value, or an empty text. */
+  private String value(String id) {
+    return numbers.measured(id).map(formatter::value).orElse("");
   }
 
-  /** Returns the value with its uncertainty. */
-  private Optional<String> full(String id) {
-    return numbers.measured(id).map(formatter::outcome);
+  /** Returns the value with its uncertainty, or an empty text. */
+  private String full(String id) {
+    return numbers.measured(id).map(formatter::outcome).orElse("");
   }
 
-  private String known(String id) {
-    return full(id).orElseThrow();
+  private String part(String key, String id) {
+    return full(id).isEmpty() ? "" : Texts.of(key, full(id));
   }
 
-  /** Adds a point, unless its time is unknown. */
-  private void add(
-      Optional<Double> seconds, List<String> captions, String words, List<String> ids) {
-    if (seconds.isPresent()) {
+  private String sentence(String beginning, String id) {
+    return full(id).isEmpty() ? "" : beginning + full(id) + ".";
+  }
+
+  /** Adds a point, unless its time is unknown or the first of its numbers was not measured. */
+  private void add(Optional<Double> seconds, List<String> captions, String words, String... ids) {
+    if (seconds.isPresent() && isMeasured(ids[0])) {
       points.add(
           new TalkingPoint(
               Math.max(0, seconds.get()),
               TalkingPoint.fitting(captions),
               words.replace('\u00a0', ' '),
-              ids.stream().filter(this::isMeasured).toList()));
+              Stream.of(ids).filter(this::isMeasured).toList()));
     }
   }
 

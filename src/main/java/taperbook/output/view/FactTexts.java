@@ -59,24 +59,16 @@ public final class FactTexts {
    * Describes the charge of the drive, such as {@code from 92 % to 11 %}, as far as it is known.
    */
   static String drive(Facts<RangeItem> facts, NumberFormatter formatter) {
-    return facts
-        .known(RangeItem.DISTANCE)
-        .flatMap(
-            distance ->
-                facts
-                    .known(RangeItem.START_SOC)
-                    .flatMap(
-                        start ->
-                            facts
-                                .known(RangeItem.END_SOC)
-                                .map(
-                                    end ->
-                                        Texts.of(
-                                            "page.fact_texts.from_to_of_displayed_charge",
-                                            value(distance, formatter),
-                                            value(start),
-                                            value(end)))))
-        .orElse("");
+    Optional<Fact> distance = facts.known(RangeItem.DISTANCE);
+    Optional<Fact> start = facts.known(RangeItem.START_SOC);
+    Optional<Fact> end = facts.known(RangeItem.END_SOC);
+    return distance.isEmpty() || start.isEmpty() || end.isEmpty()
+        ? ""
+        : Texts.of(
+            "page.fact_texts.from_to_of_displayed_charge",
+            value(distance.get(), formatter),
+            value(start.get()),
+            value(end.get()));
   }
 
   /** Returns a known fact with its unit. */

@@ -87,39 +87,40 @@ final class RangeBasis {
   }
 
   private Table<DriveRow> drives() {
-    Drives drives = session.drives();
-    List<RangeTest> averaged = drives.agreeing();
-    List<RangeTest> unused = drives.unused().stream().map(Drives.Unused::test).toList();
-    List<NumberTable.Row> rows = new ArrayList<>();
-    List<String> uses = new ArrayList<>();
-    List<RangeTest> named = drives.named().size() > 1 ? drives.named() : List.of();
-    for (RangeTest test : named) {
-      String id = "drive_" + (rows.size() + 1) + "_";
-      rows.add(
-          new NumberTable.Row(
-              (rows.size() + 1) + ": " + test.name(),
-              numbers(id + "speed", id + "consumption", id + "range")));
-      uses.add(
-          averaged.contains(test)
-              ? Texts.of("page.range_basis.averaged")
-              : unused.contains(test)
-                  ? Texts.of("page.range_basis.not_used")
-                  : Texts.of("page.range_basis.over_speed"));
-    }
+    List<RangeTest> named = session.drives().named();
+    List<RangeTest> drives = named.size() > 1 ? named : List.of();
     Table<RowView> numbers =
         views
             .table()
             .byColumn(
                 Texts.of("head.drive"),
                 Texts.all("head.average_speed", "head.consumption", "head.full_range"),
-                rows);
+                IntStream.range(0, drives.size())
+                    .mapToObj(i -> drive(i + 1, drives.get(i)))
+                    .toList());
     return new Table<>(
         numbers.first(),
         numbers.heads(),
         numbers.unit(),
-        IntStream.range(0, rows.size())
-            .mapToObj(i -> new DriveRow(numbers.rows().get(i), air(named.get(i)), uses.get(i)))
+        IntStream.range(0, drives.size())
+            .mapToObj(
+                i -> new DriveRow(numbers.rows().get(i), air(drives.get(i)), use(drives.get(i))))
             .toList());
+  }
+
+  private NumberTable.Row drive(int number, RangeTest test) {
+    String id = "drive_" + number + "_";
+    return new NumberTable.Row(
+        number + ": " + test.name(), numbers(id + "speed", id + "consumption", id + "range"));
+  }
+
+  private String use(RangeTest test) {
+    if (session.drives().agreeing().contains(test)) {
+      return Texts.of("page.range_basis.averaged");
+    }
+    return session.drives().unused().stream().anyMatch(u -> u.test().equals(test))
+        ? Texts.of("page.range_basis.not_used")
+        : Texts.of("page.range_basis.over_speed");
   }
 
   private List<Optional<ReportNumber>> numbers(String... ids) {

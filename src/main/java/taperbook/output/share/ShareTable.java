@@ -18,7 +18,7 @@ public final class ShareTable {
   private static final String PERCENT = "\u00a0%";
 
   private final PageModel.Report report;
-  private final NumberTable.Table<NumberTable.RowView> table;
+  private final NumberTable<NumberTable.RowView> table;
 
   /**
    * Creates the table of a report.

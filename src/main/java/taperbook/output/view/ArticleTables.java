@@ -100,7 +100,7 @@ public final class ArticleTables {
     rows(name, head, table.rows().stream().map(ComparisonPart.ComparedRow::row).toList());
   }
 
-  private void grid(String name, NumberTable.Table<RowView> table) {
+  private void grid(String name, NumberTable<RowView> table) {
     List<String> head = new ArrayList<>(List.of(table.first()));
     table
         .heads()

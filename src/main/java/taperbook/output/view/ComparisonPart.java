@@ -205,7 +205,7 @@ final class ComparisonPart {
     boolean fair = likeForLike && new ComparisonCaution(result).mayMark(numbers);
     OptionalInt best = fair ? Best.of(numbers, result.runs().spread()) : OptionalInt.empty();
     return new ComparedRow(
-        views.table().row(new NumberTable.Row(named.label(), numbers)),
+        views.row(new NumberTable.Row(named.label(), numbers)),
         best.orElse(-1),
         numbers.stream().allMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()),
         difference(named.id()));

@@ -110,7 +110,7 @@ public final class PageModel {
   }
 
   /** Returns the table by state of charge. */
-  public NumberTable.Table<NumberTable.RowView> milestones() {
+  public NumberTable<NumberTable.RowView> milestones() {
     return tables.milestones();
   }
 

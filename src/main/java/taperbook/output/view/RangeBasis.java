@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.output.view.NumberTable.RowView;
-import taperbook.output.view.NumberTable.Table;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Drives;
@@ -35,8 +34,8 @@ final class RangeBasis {
   record Range(
       boolean present,
       List<NumberView> numbers,
-      Table<DriveRow> drives,
-      Table<RowView> speeds,
+      NumberTable<DriveRow> drives,
+      NumberTable<RowView> speeds,
       @Unwrapped Optional<TestView> test) {}
 
   /** The record of a range test. */
@@ -86,19 +85,15 @@ final class RangeBasis {
                         scaled(test))));
   }
 
-  private Table<DriveRow> drives() {
+  private NumberTable<DriveRow> drives() {
     List<RangeTest> named = session.drives().named();
     List<RangeTest> drives = named.size() > 1 ? named : List.of();
-    Table<RowView> numbers =
-        views
-            .table()
-            .byColumn(
-                Texts.of("head.drive"),
-                Texts.all("head.average_speed", "head.consumption", "head.full_range"),
-                IntStream.range(0, drives.size())
-                    .mapToObj(i -> drive(i + 1, drives.get(i)))
-                    .toList());
-    return new Table<>(
+    NumberTable<RowView> numbers =
+        views.byColumn(
+            Texts.of("head.drive"),
+            Texts.all("head.average_speed", "head.consumption", "head.full_range"),
+            IntStream.range(0, drives.size()).mapToObj(i -> drive(i + 1, drives.get(i))).toList());
+    return new NumberTable<>(
         numbers.first(),
         numbers.heads(),
         numbers.unit(),
@@ -132,19 +127,17 @@ final class RangeBasis {
   }
 
   /** Returns range and consumption at each speed of the drives. */
-  private Table<RowView> speeds() {
-    return views
-        .table()
-        .byColumn(
-            Texts.of("axis.speed"),
-            Texts.all("head.full_range", "head.consumption"),
-            Drives.speedIds(session.numbers()).stream()
-                .map(
-                    at ->
-                        new NumberTable.Row(
-                            Drives.speedOf(at) + "\u00a0" + (at.endsWith("mph") ? "mph" : "km/h"),
-                            numbers("range" + at, "consumption" + at)))
-                .toList());
+  private NumberTable<RowView> speeds() {
+    return views.byColumn(
+        Texts.of("axis.speed"),
+        Texts.all("head.full_range", "head.consumption"),
+        Drives.speedIds(session.numbers()).stream()
+            .map(
+                at ->
+                    new NumberTable.Row(
+                        Drives.speedOf(at) + "\u00a0" + (at.endsWith("mph") ? "mph" : "km/h"),
+                        numbers("range" + at, "consumption" + at)))
+            .toList());
   }
 
   private List<String> scaled(RangeTest test) {

@@ -9,7 +9,6 @@ import taperbook.i18n.Texts;
 import taperbook.output.view.NumberTable.Cell;
 import taperbook.output.view.NumberTable.Head;
 import taperbook.output.view.NumberTable.RowView;
-import taperbook.output.view.NumberTable.Table;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
@@ -27,7 +26,7 @@ final class RepeatsPart {
   }
 
   /** The names of the runs, and the table. */
-  record Repeats(boolean present, List<String> runs, Table<Row> table) {}
+  record Repeats(boolean present, List<String> runs, NumberTable<Row> table) {}
 
   /** The values of a number in the runs, {@code each}; then the numbers over them. */
   record Row(@Unwrapped Head head, List<String> each, List<Cell> cells) {}
@@ -37,7 +36,7 @@ final class RepeatsPart {
     return new Repeats(
         present,
         runs().map(s -> called(s.session())).toList(),
-        new Table<>(
+        new NumberTable<>(
             Texts.of("head.number"),
             Texts.all("head.mean", "head.run_spread", "head.next_run").stream()
                 .map(Head::of)
@@ -64,7 +63,7 @@ final class RepeatsPart {
     for (String over : List.of("_mean", "_run_spread", "_next_run")) {
       numbers.add(result.main().numbers().find(number.id() + over));
     }
-    RowView row = views.table().row(new NumberTable.Row(number.label(), numbers));
+    RowView row = views.row(new NumberTable.Row(number.label(), numbers));
     return new Row(
         row.head(),
         row.cells().stream()

@@ -7,7 +7,6 @@ import java.util.function.BiFunction;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.output.view.NumberTable.RowView;
-import taperbook.output.view.NumberTable.Table;
 import taperbook.plan.RoadTopic;
 import taperbook.plan.RoadWishes;
 import taperbook.quantity.WantedDistance;
@@ -35,15 +34,15 @@ final class RoadPart {
   /** The chapter, as described at the top of {@code road.ftlh}. */
   record Road(
       boolean present,
-      Table<RowView> plugIn,
-      Table<RowView> warm,
+      NumberTable<RowView> plugIn,
+      NumberTable<RowView> warm,
       String warmNote,
       List<NumberView> climb,
       List<NextLeg> nextLegs,
       String reserve,
       List<NumberView> perMinute,
       TripPart.TripView trip,
-      Table<RowView> costs,
+      NumberTable<RowView> costs,
       List<Corrected> standard,
       List<NumberView> corrections,
       List<NumberView> twoWay) {}
@@ -67,7 +66,7 @@ final class RoadPart {
         road.reserveSoc() + "\u00a0%",
         road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of(),
         new TripPart(views).view(),
-        views.table().bySession(road.wants(RoadTopic.COST), Role.COST),
+        views.bySession(road.wants(RoadTopic.COST), Role.COST),
         standard ? standard() : List.of(),
         standard ? views.measured(main, Role.CORRECTION) : List.of(),
         standard ? views.measured(main, Role.TWO_WAY) : List.of());
@@ -82,7 +81,7 @@ final class RoadPart {
   }
 
   /** Returns the times by starting charge and distance, as far as there are any. */
-  private Table<RowView> minutes(BiFunction<Integer, WantedDistance, String> id) {
+  private NumberTable<RowView> minutes(BiFunction<Integer, WantedDistance, String> id) {
     List<NumberTable.Row> rows =
         RoadWishes.PLUG_IN_SOC.stream()
             .map(
@@ -95,12 +94,10 @@ final class RoadPart {
             .filter(NumberTable.Row::hasEstimate)
             .toList();
     boolean wanted = road.wants(RoadTopic.PLUG_IN);
-    return views
-        .table()
-        .byColumn(
-            Texts.of("mark.plug_in_at"),
-            plugInDistances().stream().map(RoadPart::words).toList(),
-            wanted ? rows : List.of());
+    return views.byColumn(
+        Texts.of("mark.plug_in_at"),
+        plugInDistances().stream().map(RoadPart::words).toList(),
+        wanted ? rows : List.of());
   }
 
   /** Describes the basis of the warm rows, or why there are none. */

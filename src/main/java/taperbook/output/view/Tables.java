@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.output.view.NumberTable.RowView;
-import taperbook.output.view.NumberTable.Table;
 import taperbook.plan.StopMinutes;
 import taperbook.quantity.Estimate;
 import taperbook.result.CrossCheck;
@@ -50,7 +49,7 @@ final class Tables {
   }
 
   /** Returns one row per state of charge reached. */
-  Table<RowView> milestones() {
+  NumberTable<RowView> milestones() {
     List<NumberTable.Row> rows =
         result.plan().wishes().socMarks().stream()
             .filter(m -> main().estimate("time_to_soc_" + m).isPresent())
@@ -63,17 +62,14 @@ final class Tables {
                         "energy_to_soc_" + m,
                         "distance_to_soc_" + m))
             .toList();
-    return views
-        .table()
-        .byColumn(
-            Texts.of("head.soc"),
-            Texts.all(
-                "head.time", "head.power_there", "number.energy_added", "head.distance_added"),
-            rows);
+    return views.byColumn(
+        Texts.of("head.soc"),
+        Texts.all("head.time", "head.power_there", "number.energy_added", "head.distance_added"),
+        rows);
   }
 
   /** Returns one row per requested distance. */
-  Table<RowView> distances() {
+  NumberTable<RowView> distances() {
     List<NumberTable.Row> rows =
         result.plan().wishes().distances().stream()
             .map(
@@ -85,17 +81,14 @@ final class Tables {
                         "time_to_add_" + d.idPart() + "_by_energy",
                         "time_to_add_" + d.idPart() + "_rated"))
             .toList();
-    return views
-        .table()
-        .byColumn(
-            Texts.of("head.distance"),
-            Texts.all(
-                "head.charge_needed", "head.driven_basis", "head.by_energy", "head.rated_basis"),
-            rows);
+    return views.byColumn(
+        Texts.of("head.distance"),
+        Texts.all("head.charge_needed", "head.driven_basis", "head.by_energy", "head.rated_basis"),
+        rows);
   }
 
   /** Returns one row per length of stop that the readings cover. */
-  Table<RowView> stops() {
+  NumberTable<RowView> stops() {
     List<NumberTable.Row> rows =
         StopMinutes.ALL.stream()
             .map(
@@ -107,12 +100,10 @@ final class Tables {
                         StopMinutes.energyId(m)))
             .filter(NumberTable.Row::hasEstimate)
             .toList();
-    return views
-        .table()
-        .byColumn(
-            Texts.of("head.after"),
-            Texts.all("head.distance_added", "head.soc", "number.energy_added"),
-            rows);
+    return views.byColumn(
+        Texts.of("head.after"),
+        Texts.all("head.distance_added", "head.soc", "number.energy_added"),
+        rows);
   }
 
   private Numbers main() {

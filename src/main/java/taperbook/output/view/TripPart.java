@@ -8,7 +8,6 @@ import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
 import taperbook.i18n.Texts;
 import taperbook.output.view.NumberTable.RowView;
-import taperbook.output.view.NumberTable.Table;
 import taperbook.plan.RoadWishes;
 import taperbook.plan.Trip;
 import taperbook.quantity.Estimate;
@@ -39,7 +38,7 @@ final class TripPart {
   record TripView(
       boolean present,
       String asked,
-      Table<RowView> totals,
+      NumberTable<RowView> totals,
       List<String> reasons,
       List<Plan> plans) {}
 
@@ -61,7 +60,7 @@ final class TripPart {
     return new TripView(
         trip.isPresent(),
         trip.map(this::asked).orElse(""),
-        views.table().bySession(trip.isPresent(), Role.TRIP),
+        views.bySession(trip.isPresent(), Role.TRIP),
         trip.isPresent() ? reasons() : List.of(),
         result.sessions().stream().map(this::plan).filter(p -> !p.stops().isEmpty()).toList());
   }

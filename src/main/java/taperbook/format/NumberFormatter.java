@@ -85,7 +85,7 @@ public final class NumberFormatter {
       return Texts.of("spoken.about", SpokenFormat.time(estimate.value()));
     }
     String printed = value(number);
-    if (!SpokenFormat.isRounded(unit)) {
+    if (name(unit).isEmpty()) {
       return printed;
     }
     String spoken =
@@ -201,17 +201,6 @@ public final class NumberFormatter {
         && minStep > 1
         && bounds.width() == 0
         && Math.abs(steps - Math.rint(steps)) > 1e-6;
-  }
-
-  /**
-   * Returns a reading with its unit, at the display's own step, such as {@code 12 %}.
-   *
-   * @param reading the reading, in the base unit
-   * @param halfStep half the display's step, in the base unit
-   * @param unit the base unit
-   */
-  public String reading(double reading, double halfStep, Unit unit) {
-    return value(Estimate.around(reading, halfStep), unit);
   }
 
   /**

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import taperbook.i18n.Texts;
-import taperbook.quantity.Unit;
 
 /**
  * Formats amounts in spoken form: minutes in halves up to ten, then whole ones; other amounts with
@@ -73,10 +72,5 @@ final class SpokenFormat {
     BigDecimal shown =
         Math.abs(amount) >= 10 ? rounded.setScale(0, RoundingMode.HALF_EVEN) : rounded;
     return shown.stripTrailingZeros().toPlainString().replace("-", "\u2212");
-  }
-
-  /** Returns true if amounts of a unit are spoken with three digits. */
-  static boolean isRounded(Unit unit) {
-    return unit != Unit.CURRENCY && unit != Unit.ONE;
   }
 }

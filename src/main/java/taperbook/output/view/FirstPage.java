@@ -16,6 +16,7 @@ import taperbook.session.Caveat;
 import taperbook.session.Caveat.Kind;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
+import taperbook.session.Session;
 
 /** The contents of a report's first page other than the answer and the chart. */
 public final class FirstPage {
@@ -108,29 +109,26 @@ public final class FirstPage {
    * their names, then other caveats of the reported session.
    */
   private List<Mind> mainCaveats() {
-    List<SessionResult> sessions = result.sessions();
-    SessionNames names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
     Stream<Mind> severe =
-        IntStream.range(0, sessions.size())
+        IntStream.range(0, result.sessions().size())
             .boxed()
-            .flatMap(
-                i ->
-                    of(GRAVEST, sessions.get(i).caveats())
-                        .map(
-                            c ->
-                                new Mind(
-                                    i == 0
-                                        ? ""
-                                        : Texts.of("page.first_page.of", names.inSentence(i)),
-                                    c)));
-    Stream<Mind> less = of(LESS, result.main().caveats()).map(c -> new Mind("", c));
-    return Stream.concat(severe, less).toList();
+            .flatMap(i -> of(GRAVEST, result.sessions().get(i), nameOf(i)));
+    return Stream.concat(severe, of(LESS, result.main(), "")).toList();
+  }
+
+  private String nameOf(int session) {
+    List<Session> sessions = result.sessions().stream().map(SessionResult::session).toList();
+    return session == 0
+        ? ""
+        : Texts.of("page.first_page.of", SessionNames.of(sessions).inSentence(session));
   }
 
   /** A caveat with the name of its session, which is empty for the reported one. */
   private record Mind(String of, Caveat caveat) {}
 
-  private static Stream<Caveat> of(List<Kind> kinds, List<Caveat> caveats) {
-    return kinds.stream().flatMap(kind -> caveats.stream().filter(c -> c.kind() == kind));
+  private static Stream<Mind> of(List<Kind> kinds, SessionResult session, String name) {
+    return kinds.stream()
+        .flatMap(kind -> session.caveats().stream().filter(c -> c.kind() == kind))
+        .map(caveat -> new Mind(name, caveat));
   }
 }

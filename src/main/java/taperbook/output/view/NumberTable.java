@@ -11,6 +11,11 @@ import taperbook.result.ReportNumber;
  * @param unit the unit of all columns, or empty
  */
 public record NumberTable<R>(String first, List<Head> heads, String unit, List<R> rows) {
+  /** Returns the same table with other rows. */
+  <S> NumberTable<S> with(List<S> others) {
+    return new NumberTable<>(first, heads, unit, others);
+  }
+
   /**
    * The contents of a row.
    *

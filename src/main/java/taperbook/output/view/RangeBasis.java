@@ -93,10 +93,7 @@ final class RangeBasis {
             Texts.of("head.drive"),
             Texts.all("head.average_speed", "head.consumption", "head.full_range"),
             IntStream.range(0, drives.size()).mapToObj(i -> drive(i + 1, drives.get(i))).toList());
-    return new NumberTable<>(
-        numbers.first(),
-        numbers.heads(),
-        numbers.unit(),
+    return numbers.with(
         IntStream.range(0, drives.size())
             .mapToObj(
                 i -> new DriveRow(numbers.rows().get(i), air(drives.get(i)), use(drives.get(i))))

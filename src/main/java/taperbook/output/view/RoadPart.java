@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.output.view.NumberTable.RowView;
 import taperbook.plan.RoadTopic;
@@ -19,14 +18,12 @@ import taperbook.result.SessionResult;
 final class RoadPart {
   private final ReportResult result;
   private final SessionResult main;
-  private final NumberFormatter formatter;
   private final NumberViews views;
   private final RoadWishes road;
 
   RoadPart(NumberViews views) {
     this.result = views.result();
     this.main = result.main();
-    this.formatter = views.formatter();
     this.views = views;
     this.road = result.plan().wishes().road();
   }

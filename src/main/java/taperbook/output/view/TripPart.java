@@ -89,15 +89,13 @@ final class TripPart {
 
   /** Returns the reasons why sessions have no plan. */
   private List<String> reasons() {
-    List<String> reasons = new ArrayList<>();
-    for (SessionResult session : result.sessions()) {
-      session
-          .numbers()
-          .find("trip_time")
-          .flatMap(ReportNumber::withheld)
-          .ifPresent(why -> reasons.add(head(session) + ": " + why));
-    }
-    return reasons;
+    return result.sessions().stream()
+        .flatMap(session -> reason(session).map(why -> head(session) + ": " + why).stream())
+        .toList();
+  }
+
+  private static Optional<String> reason(SessionResult session) {
+    return session.numbers().find("trip_time").flatMap(ReportNumber::withheld);
   }
 
   private String head(SessionResult session) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,7 +16,8 @@ final class RecordWrapperTest {
   private record Part(String name, List<String> rows) {}
 
   private record View(
-      String label, boolean present, Optional<Part> other, Part part, @Unwrapped Part unwrapped) {
+      String label, boolean present, Optional<Part> other, Part part, @Unwrapped Part unwrapped)
+      implements Supplier<String> {
     static final View OF_ONE =
         new View("x < y", true, Optional.empty(), new Part("inner", List.of()), part("unwrapped"));
 
@@ -24,7 +26,8 @@ final class RecordWrapperTest {
     }
 
     /** Not a component. */
-    public String method() {
+    @Override
+    public String get() {
       return label;
     }
   }
@@ -58,8 +61,8 @@ final class RecordWrapperTest {
         "${view.getClass()}",
         "${view.class.protectionDomain}",
         "${view.label()}",
-        "${view.method}",
-        "${view.method()}",
+        "${view.get}",
+        "${view.get()}",
         "${view.hashCode()}",
         "${view?api.label()}",
         "${view?api.class}",
@@ -78,7 +81,7 @@ final class RecordWrapperTest {
   void other_objects_cannot_be_printed_or_passed() {
     assertThat(
             new RestrictedTemplates(Map.of("page.ftlh", "${view}"))
-                .page("page.ftlh", Map.of("view", new StringBuilder("text")))
+                .page("page.ftlh", Map.of("view", new Object()))
                 .problems())
         .isNotEmpty();
   }

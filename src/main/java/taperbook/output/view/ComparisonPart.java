@@ -34,12 +34,14 @@ final class ComparisonPart {
   private final NumberViews views;
   private final NumberFormatter formatter;
   private final SessionNames names;
+  private final ConditionDifferences apart;
 
   ComparisonPart(NumberViews views) {
     this.result = views.result();
     this.sessions = result.sessions();
     this.views = views;
     this.formatter = views.formatter();
+    this.apart = new ConditionDifferences(result);
     this.names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
   }
 
@@ -93,7 +95,6 @@ final class ComparisonPart {
 
   Comparison view() {
     boolean present = !result.compared().isEmpty();
-    ConditionDifferences apart = new ConditionDifferences(sessions, formatter);
     boolean single = result.runs().spread().known() == Runs.Known.NOT_MEASURED;
     Set<String> common = result.common().ids(result.plan().wishes());
     ComparedTable none = new ComparedTable(List.of(), false);
@@ -108,7 +109,7 @@ final class ComparisonPart {
         present ? RunText.ofComparison(result.runs().spread()) : "",
         single ? Texts.of("page.comparison_part.best_run") : Texts.of("page.comparison_part.best"),
         present ? RunText.inShort(result.runs().spread()) : "",
-        present ? new ComparisonCaution(result).sentences() : List.of(),
+        present ? apart.unmarked() : List.of(),
         Texts.of("page.common.not_known"),
         present ? apart.conditions() : List.of(),
         present ? apart.caveats() : List.of());
@@ -202,7 +203,7 @@ final class ComparisonPart {
   /** Returns a row with the label of one of its numbers. */
   private ComparedRow row(
       ReportNumber named, List<Optional<ReportNumber>> numbers, boolean likeForLike) {
-    boolean fair = likeForLike && new ComparisonCaution(result).mayMark(numbers);
+    boolean fair = likeForLike && apart.mayMark(numbers);
     OptionalInt best = fair ? Best.of(numbers, result.runs().spread()) : OptionalInt.empty();
     return new ComparedRow(
         views.row(new NumberTable.Row(named.label(), numbers)),

@@ -26,7 +26,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /** What a page marks as the best of a row, for cars with a clear difference: 100 kW and 60 kW. */
-final class ComparisonCautionTest {
+final class ConditionDifferencesTest {
   private static final ReportPlan PLAN =
       Sessions.plan(
           List.of(new SocWindow(10, 80)),
@@ -129,7 +129,7 @@ final class ComparisonCautionTest {
                 "Each car was driven in a test of its own, and the tests differ in average speed"
                     + " (A 110.0, B 95.0): differences of numbers that rest on a drive are of these"
                     + " drives."));
-    ComparisonCaution unmarked = new ComparisonCaution(result);
+    ConditionDifferences unmarked = new ConditionDifferences(result);
     assertThat(unmarked.mayMark(List.of(result.find("time_to_add_100_km", "finch")))).isFalse();
     assertThat(unmarked.mayMark(List.of(result.find("time_soc_10_80", "finch")))).isTrue();
     assertThat(unmarked.mayMark(List.of(Optional.empty()))).isTrue();

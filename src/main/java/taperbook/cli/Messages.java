@@ -35,16 +35,6 @@ public final class Messages {
     this.messageColour = new Colour(allowed && terminal.messages());
   }
 
-  /**
-   * Formats a count with its noun, such as {@code 1 error} or {@code 2 errors}.
-   *
-   * @param one key of the text for 1
-   * @param more key of the text for other numbers
-   */
-  public static String count(long number, String one, String more) {
-    return Texts.of(number == 1 ? one : more, number);
-  }
-
   /** Shows progress on a terminal only; the next message replaces it. */
   public void progress(int done, int all, String what) {
     progress.begin(done, all, what);

@@ -76,19 +76,18 @@ public final class CheckCommand {
     messages.result(
         Texts.of(
             "command.check_command.checked",
-            Messages.count(
+            Texts.count(
                 project.sessionNames().size(),
                 "command.check_command.session",
                 "command.check_command.sessions"),
-            Messages.count(
+            Texts.count(
                 project.rangeTestNames().size(),
                 "command.check_command.range_test",
                 "command.check_command.range_tests"),
-            Messages.count(
+            Texts.count(
                 names.size(), "command.check_command.report", "command.check_command.reports"),
-            Messages.count(errors, "command.check_command.error", "command.check_command.errors"),
-            Messages.count(
-                notices, "command.check_command.notice", "command.check_command.notices")));
+            Texts.count(errors, "command.check_command.error", "command.check_command.errors"),
+            Texts.count(notices, "command.check_command.notice", "command.check_command.notices")));
     return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
@@ -99,7 +98,7 @@ public final class CheckCommand {
             proposal.path(),
             proposal.errors() == 0
                 ? Texts.of("command.check_command.no_error")
-                : Messages.count(
+                : Texts.count(
                     proposal.errors(),
                     "command.check_command.error",
                     "command.check_command.errors")));

@@ -235,7 +235,7 @@ public final class ReportCommand {
       return Texts.of(
           "command.moved_line.of_moved_since_last_version",
           seen.size(),
-          Messages.count(after.numbers().size(), "command.common.number", "command.common.numbers"),
+          Texts.count(after.numbers().size(), "count.number", "count.numbers"),
           shown(seen));
     }
 

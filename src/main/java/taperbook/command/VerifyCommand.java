@@ -131,9 +131,9 @@ public final class VerifyCommand {
       messages.result(
           "  "
               + (inputs
-                  ? Messages.count(
+                  ? Texts.count(
                       all, "command.verify_command.input", "command.verify_command.inputs")
-                  : Messages.count(all, "command.common.number", "command.common.numbers"))
+                  : Texts.count(all, "count.number", "count.numbers"))
               + (inputs ? Texts.of("command.verify_command.by_hash") : ": ")
               + differing(of.size()));
       of.forEach(this::report);
@@ -143,7 +143,7 @@ public final class VerifyCommand {
   private static String differing(int count) {
     return count == 0
         ? Texts.of("command.verify_command.none_differs")
-        : Messages.count(
+        : Texts.count(
             count,
             "command.verify_command.number_differs",
             "command.verify_command.numbers_differ");
@@ -166,7 +166,7 @@ public final class VerifyCommand {
     messages.result(
         Texts.of(
             "command.verify_command.as_text_on_pages",
-            Messages.count(
+            Texts.count(
                 made.headline().size(),
                 "command.verify_command.headline_number",
                 "command.verify_command.headline_numbers"),
@@ -184,7 +184,7 @@ public final class VerifyCommand {
     messages.result(
         Texts.of(
             "command.verify_command.of_file",
-            Messages.count(
+            Texts.count(
                 found.compared(),
                 "command.verify_command.object",
                 "command.verify_command.objects"),
@@ -209,7 +209,7 @@ public final class VerifyCommand {
     if (!foreign.isEmpty()) {
       messages.result(
           verdict
-              + Messages.count(foreign.size(), "command.common.file", "command.common.files")
+              + Texts.count(foreign.size(), "command.common.file", "command.common.files")
               + (foreign.size() == 1
                   ? Texts.of("command.verify_command.that_is_not_this_program")
                   : Texts.of("command.verify_command.that_are_not_this_program"))
@@ -223,7 +223,7 @@ public final class VerifyCommand {
                   ? Texts.of("command.verify_command.file_is_packed_in_another")
                   : Texts.of(
                       "command.verify_command.pages_are_laid_out_otherwise",
-                      Messages.count(
+                      Texts.count(
                           found.objects().size(),
                           "command.verify_command.object",
                           "command.verify_command.objects"),
@@ -299,7 +299,7 @@ public final class VerifyCommand {
   }
 
   private static String inputs(CarriedReport carried) {
-    return Messages.count(
+    return Texts.count(
         carried.numbers().hashes().size(), "command.common.file", "command.common.files");
   }
 }

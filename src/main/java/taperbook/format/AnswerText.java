@@ -47,7 +47,10 @@ public final class AnswerText {
     List<WantedDistance> distances = result.plan().wishes().distances();
     List<String> all = new ArrayList<>();
     for (WantedDistance distance : distances) {
-      measured(result.plan().timeToAddId(distance))
+      result
+          .main()
+          .numbers()
+          .measured(result.plan().timeToAddId(distance))
           .ifPresent(
               n ->
                   all.add(
@@ -67,17 +70,17 @@ public final class AnswerText {
   }
 
   private Optional<String> peak() {
-    Optional<ReportNumber> power = measured("peak_power");
+    Optional<ReportNumber> power = result.main().numbers().measured("peak_power");
     Optional<ReportNumber> hold =
-        measured("peak_hold_time").filter(n -> n.estimate().orElseThrow().value() > 0);
+        result
+            .main()
+            .numbers()
+            .measured("peak_hold_time")
+            .filter(n -> n.estimate().orElseThrow().value() > 0);
     return power.map(
         p ->
             hold.map(h -> Texts.of("answer.held", wording.about(p), wording.about(h)))
                 .orElseGet(() -> Texts.of("answer.peak", wording.about(p))));
-  }
-
-  private Optional<ReportNumber> measured(String id) {
-    return result.main().numbers().find(id).filter(n -> n.estimate().isPresent());
   }
 
   /** Only for a single compared session, and only if the difference is certain. */

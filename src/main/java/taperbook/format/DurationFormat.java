@@ -62,6 +62,12 @@ final class DurationFormat {
         };
   }
 
+  /** Formats a time as on a clock, with hours if it has any. */
+  static String clock(double seconds) {
+    long whole = Math.round(seconds);
+    return clock(whole, whole < 3600 ? ClockForm.MINUTES : ClockForm.HOURS);
+  }
+
   private static String two(long number) {
     return (number < 10 ? "0" : "") + number;
   }

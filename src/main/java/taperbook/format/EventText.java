@@ -1,6 +1,7 @@
 package taperbook.format;
 
 import taperbook.i18n.Texts;
+import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.quantity.Unit;
 import taperbook.result.Event;
@@ -25,7 +26,7 @@ public final class EventText {
   private String moment(Interval second) {
     return second.width() > 0
         ? wording.between(second, Unit.SECOND)
-        : wording.reading(second.low(), 0, Unit.SECOND);
+        : wording.value(Estimate.exactly(second.low()), Unit.SECOND);
   }
 
   /** Returns a description of the event with the tester's note. */

@@ -1,6 +1,7 @@
 package taperbook.format;
 
 import taperbook.i18n.Texts;
+import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.session.Review.Misread;
 
@@ -26,7 +27,7 @@ public final class MisreadText {
   /** Returns the reading with its unit. */
   public static String shown(Misread misread, NumberFormatter wording) {
     return misread.unit() == Unit.SECOND
-        ? wording.reading(misread.read(), misread.halfStep(), Unit.SECOND)
+        ? wording.value(Estimate.around(misread.read(), misread.halfStep()), Unit.SECOND)
         : PlainDigits.of(misread.read(), SIGNIFICANT) + NBSP + NumberFormatter.name(misread.unit());
   }
 

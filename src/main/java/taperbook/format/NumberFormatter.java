@@ -5,10 +5,8 @@ import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
-import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
@@ -34,8 +32,6 @@ public final class NumberFormatter {
 
   /** Maximum number of decimal places of an amount without a unit. */
   private static final int MAX_PLACES = 3;
-
-  private static final Map<Unit, String> NAMES = names();
 
   private static final double FAHRENHEITS_PER_CELSIUS = 1.8;
 
@@ -89,7 +85,7 @@ public final class NumberFormatter {
       return Texts.of("spoken.about", SpokenFormat.time(estimate.value()));
     }
     String printed = value(number);
-    if (!SpokenFormat.isRounded(unit)) {
+    if (name(unit).isEmpty()) {
       return printed;
     }
     String spoken =
@@ -165,12 +161,14 @@ public final class NumberFormatter {
       return DurationFormat.nearest(estimate.value(), step);
     }
     Unit shown = shown(unit);
-    Interval bounds = estimate.bounds().mapMonotone(x -> convert(x, unit, shown));
-    int places = Rounding.places(bounds, maxPlaces(shown));
-    double amount = convert(estimate.value(), unit, shown);
+    return rounded(converted(estimate, unit), maxPlaces(shown)) + withSpace(shown);
+  }
+
+  private static String rounded(Estimate estimate, int maxPlaces) {
+    int places = Rounding.places(estimate.bounds(), maxPlaces);
     // A reading such as 171 of a display with whole numbers is not printed as 171.0.
-    boolean whole = places > 0 && Math.abs(amount - Math.rint(amount)) < 1e-9;
-    return Rounding.nearest(amount, whole ? 0 : places) + withSpace(shown);
+    boolean whole = places > 0 && Math.abs(estimate.value() - Math.rint(estimate.value())) < 1e-9;
+    return Rounding.nearest(estimate.value(), whole ? 0 : places);
   }
 
   /**
@@ -206,21 +204,40 @@ public final class NumberFormatter {
   }
 
   /**
-   * Returns a reading with its unit, at the display's own step, such as {@code 12 %}.
+   * The difference of a number of two sessions in a table.
    *
-   * @param reading the reading, in the base unit
-   * @param halfStep half the display's step, in the base unit
-   * @param unit the base unit
+   * @param words text such as {@code A quicker by 6:02}, or that the readings cannot tell if the
+   *     interval contains zero
+   * @param ends the interval of the amount; with signs if it contains zero
    */
-  public String reading(double reading, double halfStep, Unit unit) {
-    return value(Estimate.around(reading, halfStep), unit);
+  public record Difference(String words, String ends) {}
+
+  /**
+   * Returns which of two sessions is ahead, and by how much.
+   *
+   * @param difference the number of the first session minus that of the other, measured
+   * @param one name of the first session, such as {@code A}
+   * @param other name of the other session
+   */
+  public Difference difference(ReportNumber difference, String one, String other) {
+    Estimate signed = difference.estimate().orElseThrow();
+    ColumnFormat column = new ColumnFormat(List.of(difference), this);
+    if (signed.bounds().contains(0)) {
+      return new Difference(Texts.of("mark.undecided"), column.range(signed));
+    }
+    boolean time = difference.unit() == Unit.SECOND && !difference.id().startsWith("peak_hold");
+    Estimate size = signed.value() < 0 ? signed.times(-1) : signed;
+    return new Difference(
+        Texts.of(
+            time ? "difference.quicker" : "difference.more",
+            signed.value() > 0 == time ? other : one,
+            column.value(size)),
+        column.range(size));
   }
 
   /** Returns an amount without its unit, rounded to what its interval permits. */
   public static String figures(Estimate estimate) {
-    int places = Rounding.places(estimate.bounds(), MAX_PLACES);
-    boolean whole = places > 0 && Math.abs(estimate.value() - Math.rint(estimate.value())) < 1e-9;
-    return Rounding.nearest(estimate.value(), whole ? 0 : places);
+    return rounded(estimate, MAX_PLACES);
   }
 
   /** Returns an interval without its unit, rounded outward. */
@@ -277,7 +294,7 @@ public final class NumberFormatter {
           key, DurationFormat.down(bounds.low(), step), DurationFormat.up(bounds.high(), step));
     }
     Unit shown = shown(unit);
-    Interval converted = bounds.mapMonotone(x -> convert(x, unit, shown));
+    Interval converted = converted(bounds, unit);
     int places = isCount(converted, shown) ? 0 : Rounding.places(converted, maxPlaces(shown));
     return Texts.of(
         key,
@@ -318,10 +335,11 @@ public final class NumberFormatter {
   }
 
   private Estimate converted(Estimate estimate, Unit unit) {
-    Unit shown = shown(unit);
-    return new Estimate(
-        convert(estimate.value(), unit, shown),
-        estimate.bounds().mapMonotone(x -> convert(x, unit, shown)));
+    return new Estimate(shownAmount(estimate.value(), unit), converted(estimate.bounds(), unit));
+  }
+
+  private Interval converted(Interval bounds, Unit unit) {
+    return bounds.mapMonotone(x -> shownAmount(x, unit));
   }
 
   /**
@@ -349,19 +367,13 @@ public final class NumberFormatter {
     return convert(amount, base, shown(base));
   }
 
-  /** Returns the name of a unit for running text and axes, such as {@code °C}. */
+  /**
+   * Returns the name of a unit for running text and axes, such as {@code °C}. A dimensionless
+   * factor has none, and the label of money contains its currency.
+   */
   public static String name(Unit unit) {
-    return Objects.requireNonNull(NAMES.get(unit));
-  }
-
-  /** A dimensionless factor has no unit name, and the label of money contains its currency. */
-  private static Map<Unit, String> names() {
-    Map<Unit, String> names = new EnumMap<>(Unit.class);
-    for (Unit unit : Unit.values()) {
-      boolean unnamed = unit == Unit.ONE || unit == Unit.CURRENCY;
-      names.put(unit, unnamed ? "" : Texts.of("unit." + unit.name().toLowerCase(Locale.ROOT)));
-    }
-    return names;
+    boolean unnamed = unit == Unit.ONE || unit == Unit.CURRENCY;
+    return unnamed ? "" : Texts.of("unit." + unit.name().toLowerCase(Locale.ROOT));
   }
 
   /**
@@ -396,6 +408,11 @@ public final class NumberFormatter {
     return percent == 0
         ? Texts.of("format.number_formatter.rounding_allows")
         : Texts.of("format.number_formatter.rounding_and_losses_of_up", percent);
+  }
+
+  /** Returns the nearest whole second of a film or session, such as {@code 6:29}. */
+  public static String timeCode(double seconds) {
+    return DurationFormat.clock(seconds);
   }
 
   /** Returns a calendar date as text, such as {@code 14 March 2026}. */

@@ -73,13 +73,14 @@ public final class PairText {
     return pair.shared()
         .flatMap(
             shared ->
-                lead.flatMap(ReportNumber::estimate)
-                    .map(
-                        kilowatts ->
-                            Texts.of(
-                                "format.pair_text.over_that_both_went_through",
-                                edges(shared.low(), shared.high()),
-                                power(kilowatts))));
+                lead.flatMap(ReportNumber::estimate).map(kilowatts -> overall(shared, kilowatts)));
+  }
+
+  private String overall(Interval shared, Estimate lead) {
+    return Texts.of(
+        "format.pair_text.over_that_both_went_through",
+        edges(shared.low(), shared.high()),
+        power(lead));
   }
 
   private String power(Estimate lead) {
@@ -106,27 +107,24 @@ public final class PairText {
 
   private Optional<String> led(Stretch stretch) {
     boolean ahead = stretch.order() == Order.AHEAD;
+    String gain =
+        stretch
+            .ids()
+            .flatMap(ids -> pair.numbers().estimate(ids.gain()))
+            .map(time -> Texts.of("format.pair_text.and", timeInStretch(time, ahead)))
+            .orElse("");
     return stretch
         .ids()
-        .flatMap(
-            ids ->
-                pair.numbers()
-                    .estimate(ids.lead())
-                    .map(
-                        lead ->
-                            Texts.of(
-                                "format.pair_text.from_took_more_power_than",
-                                edges(stretch),
-                                ahead ? one : other,
-                                ahead ? other : one,
-                                amount(lead, Unit.KILOWATT),
-                                pair.numbers()
-                                    .estimate(ids.gain())
-                                    .map(
-                                        gain ->
-                                            Texts.of(
-                                                "format.pair_text.and", timeInStretch(gain, ahead)))
-                                    .orElse(""))));
+        .flatMap(ids -> pair.numbers().estimate(ids.lead()))
+        .map(
+            lead ->
+                Texts.of(
+                    "format.pair_text.from_took_more_power_than",
+                    edges(stretch),
+                    ahead ? one : other,
+                    ahead ? other : one,
+                    amount(lead, Unit.KILOWATT),
+                    gain));
   }
 
   private String timeInStretch(Estimate gain, boolean ahead) {

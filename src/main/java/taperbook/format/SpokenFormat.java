@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import taperbook.i18n.Texts;
-import taperbook.quantity.Unit;
 
 /**
  * Formats amounts in spoken form: minutes in halves up to ten, then whole ones; other amounts with
@@ -52,14 +51,14 @@ final class SpokenFormat {
     long whole = quarters / 4;
     String fraction = QUARTERS[(int) (quarters % 4)];
     if (fraction.isEmpty()) {
-      return Texts.of(whole == 1 ? "spoken.minute" : "spoken.minutes", whole);
+      return Texts.count(whole, "spoken.minute", "spoken.minutes");
     }
     return Texts.of("spoken.minutes", (whole == 0 ? "" : String.valueOf(whole)) + fraction);
   }
 
   private static String hours(long minutes) {
     long whole = minutes / MINUTE;
-    String hours = Texts.of(whole == 1 ? "spoken.hour" : "spoken.hours", whole);
+    String hours = Texts.count(whole, "spoken.hour", "spoken.hours");
     return minutes % MINUTE == 0 ? hours : hours + " " + minutes(4 * (minutes % MINUTE));
   }
 
@@ -73,10 +72,5 @@ final class SpokenFormat {
     BigDecimal shown =
         Math.abs(amount) >= 10 ? rounded.setScale(0, RoundingMode.HALF_EVEN) : rounded;
     return shown.stripTrailingZeros().toPlainString().replace("-", "\u2212");
-  }
-
-  /** Returns true if amounts of a unit are spoken with three digits. */
-  static boolean isRounded(Unit unit) {
-    return unit != Unit.CURRENCY && unit != Unit.ONE;
   }
 }

@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -72,6 +74,21 @@ public final class Texts {
     String group = dot < 0 ? key : key.substring(0, dot);
     String file = FILES.getOrDefault(group, "labels");
     return LOADED.computeIfAbsent(file, Texts::load).text(key, values);
+  }
+
+  /**
+   * Formats a count with its noun, such as {@code 1 error} or {@code 2 errors}.
+   *
+   * @param one key of the text for 1
+   * @param more key of the text for other numbers
+   */
+  public static String count(long number, String one, String more) {
+    return of(number == 1 ? one : more, number);
+  }
+
+  /** Returns several texts that take no values. */
+  public static List<String> all(String... keys) {
+    return Arrays.stream(keys).map(key -> of(key)).toList();
   }
 
   /**

@@ -48,21 +48,26 @@ final class ReportPages {
   private final String answer;
   private final List<ArticlePart> article;
 
-  /** The parts of the model that all pages of a session's report share. */
-  private final Map<String, Object> common;
+  /** The parts of a session's report that all its pages share; empty for a library. */
+  private final Optional<PageModel> page;
 
   private ReportPages(ReportJob job, String template, String answer, List<ArticlePart> article) {
     this.job = job;
     this.template = template;
     this.answer = answer;
     this.article = article;
-    this.common =
+    this.page =
         job.results()
             .fold(
                 report ->
-                    new PageModel(report)
-                        .map(job.attached(), job.corrections(), job.date(), job.program()),
-                library -> Map.of());
+                    Optional.of(
+                        new PageModel(
+                            report,
+                            job.attached(),
+                            job.corrections(),
+                            job.date(),
+                            job.program())),
+                library -> Optional.empty());
   }
 
   /** Returns the pages, or every problem in the article and in the choice of template. */
@@ -120,12 +125,12 @@ final class ReportPages {
 
   /** Returns the content of {@code share/summary.md}. */
   byte[] summary() {
-    return new SummaryText(common, answerText()).bytes();
+    return new SummaryText(page.orElseThrow(), answerText()).bytes();
   }
 
   /** Returns the table to embed elsewhere. */
   ShareTable shareTable() {
-    return new ShareTable(common);
+    return new ShareTable(page.orElseThrow());
   }
 
   /** Returns the answer at the top as plain text, which may be empty. */
@@ -161,7 +166,7 @@ final class ReportPages {
   }
 
   private Map<String, Object> ofSession(ReportResult report, boolean paper) {
-    Map<String, Object> model = new LinkedHashMap<>(common);
+    Map<String, Object> model = new LinkedHashMap<>(page.orElseThrow().map());
     putScript(model, "report.js");
     model.put("answer", TrustedMarkup.of(answer));
     model.put("summary", answerText());

@@ -81,6 +81,11 @@ public final class Numbers {
     return find(id).orElseThrow(() -> new IllegalArgumentException("no number is called " + id));
   }
 
+  /** Returns the number with this id, if present and not withheld. */
+  public Optional<ReportNumber> measured(String id) {
+    return find(id).filter(n -> n.estimate().isPresent());
+  }
+
   /** Returns the value with its interval, if the number exists and was not withheld. */
   public Optional<Estimate> estimate(String id) {
     return find(id).flatMap(ReportNumber::estimate);

@@ -162,9 +162,7 @@ public final class Revision {
         SourceLocation.file(plan.article().file()),
         Texts.of(
             "project.revision.moved_since_version_published_on",
-            moved.size() == 1
-                ? Texts.of("project.revision.1_number")
-                : Texts.of("project.revision.numbers", moved.size()),
+            Texts.count(moved.size(), "count.number", "count.numbers"),
             day,
             String.join(", ", named),
             moved.size() > named.size() ? ", ..." : ""),

@@ -127,4 +127,19 @@ final class NumberFormatterTest {
     assertThat(kilometres.value(Estimate.around(-40, 0.5), Unit.CELSIUS))
         .isEqualTo("\u221240\u00a0°C");
   }
+
+  /** By hand: 3671 s are 1 h 1 min 11 s. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0:00",
+    "9.4, 0:09",
+    "59.6, 1:00",
+    "386.7, 6:27",
+    "3599, 59:59",
+    "3599.7, 1:00:00",
+    "3671, 1:01:11"
+  })
+  void a_time_code_is_the_nearest_second_in_minutes_and_seconds(double seconds, String code) {
+    assertThat(NumberFormatter.timeCode(seconds)).isEqualTo(code);
+  }
 }

@@ -67,12 +67,12 @@ final class LibraryFigureText {
 
   /** Formats the number of sessions. */
   static String sessions(int count) {
-    return count == 1 ? Texts.of("label.one_session") : Texts.of("label.sessions", count);
+    return Texts.count(count, "count.session", "count.sessions");
   }
 
   /** Returns the value with its unit, if it was measured. */
   Optional<String> value(LibraryRow row, String id) {
-    return row.numbers().find(id).filter(n -> n.estimate().isPresent()).map(formatter::value);
+    return row.numbers().measured(id).map(formatter::value);
   }
 
   /** Returns the value with its interval, if it was measured. */

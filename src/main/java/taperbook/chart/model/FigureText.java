@@ -65,7 +65,7 @@ public final class FigureText {
 
   /** Returns the rounded value for running text, if there is one. */
   public Optional<String> about(String id) {
-    return measured(id).map(formatter::about);
+    return numbers.measured(id).map(formatter::about);
   }
 
   public Optional<Estimate> estimate(String id) {
@@ -74,12 +74,12 @@ public final class FigureText {
 
   /** Returns the value with its unit, if there is one. */
   public Optional<String> value(String id) {
-    return measured(id).map(formatter::value);
+    return numbers.measured(id).map(formatter::value);
   }
 
   /** Returns the uncertainty of the value, if there is one, in the short form of a label. */
   public Optional<String> aside(String id) {
-    return measured(id).flatMap(n -> n.estimate().map(e -> aside(e, n.unit())));
+    return numbers.measured(id).flatMap(n -> n.estimate().map(e -> aside(e, n.unit())));
   }
 
   private String aside(Estimate estimate, Unit unit) {
@@ -142,9 +142,5 @@ public final class FigureText {
   /** Joins the sentences that are present. */
   public static String sentences(List<Optional<String>> parts) {
     return String.join(" ", parts.stream().flatMap(Optional::stream).toList());
-  }
-
-  private Optional<ReportNumber> measured(String id) {
-    return numbers.find(id).filter(n -> n.estimate().isPresent());
   }
 }

@@ -270,7 +270,7 @@ public record Recording(
   }
 
   public String percent(double value, Trace readings) {
-    return formatter.reading(value, readings.halfStep(), Unit.PERCENT);
+    return formatter.value(Estimate.around(value, readings.halfStep()), Unit.PERCENT);
   }
 
   /** Selects the power readings without interruptions, which show how a battery accepts power. */

@@ -1,35 +1,34 @@
 package taperbook.output.article;
 
+import java.util.Locale;
 import taperbook.i18n.Texts;
 
 /** A function that an article can call. */
 public enum ArticleFunction {
-  NUMBER("number", "\"ID\""),
-  ABOUT("about", "\"ID\""),
-  RANGE("range", "\"ID\""),
-  SPREAD("spread", "\"ID\""),
-  BOTH("both", "\"ID\""),
-  TABLE("table", "\"NAME\""),
-  FACT("fact", "\"ITEM\""),
-  DATE("date", "\"published\""),
-  FIGURE("figure", "\"NAME\"");
+  NUMBER("ID"),
+  ABOUT("ID"),
+  RANGE("ID"),
+  SPREAD("ID"),
+  BOTH("ID"),
+  TABLE("NAME"),
+  FACT("ITEM"),
+  DATE("published"),
+  FIGURE("NAME");
 
-  private final String word;
-  private final String arguments;
+  private final String argument;
 
-  ArticleFunction(String word, String arguments) {
-    this.word = word;
-    this.arguments = arguments;
+  ArticleFunction(String argument) {
+    this.argument = argument;
   }
 
   /** Returns its name. */
   String word() {
-    return word;
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /** Returns its syntax, such as <code>${number("ID")}</code>. */
   public String call() {
-    return "${" + word + "(" + arguments + ")}";
+    return "${" + word() + "(\"" + argument + "\")}";
   }
 
   /** Describes its output. */

@@ -10,7 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import taperbook.diagnostics.NearestNames;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
@@ -19,6 +22,7 @@ import taperbook.diagnostics.SourceLocation;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
+import taperbook.output.view.ArticleTable;
 import taperbook.plan.ReportPlan;
 import taperbook.result.Numbers;
 import taperbook.result.ReportNumber;
@@ -29,6 +33,9 @@ import taperbook.result.ReportNumber;
  * problem at its location, and processing continues.
  */
 final class ArticleFunctions {
+  private static final String VALUE = "value";
+  private static final String RANGE = "range";
+
   private final ArticleSource source;
   private final NumberFormatter formatter;
   private final Set<String> figures;
@@ -52,9 +59,9 @@ final class ArticleFunctions {
         ArticleFunction.RANGE.word(), onNumber(formatter::range),
         ArticleFunction.SPREAD.word(), onNumber(this::spread),
         ArticleFunction.BOTH.word(), onNumber(formatter::outcome),
-        ArticleFunction.TABLE.word(), onStated(StatedFunctions::table),
-        ArticleFunction.FACT.word(), onStated(StatedFunctions::fact),
-        ArticleFunction.DATE.word(), onStated(StatedFunctions::date),
+        ArticleFunction.TABLE.word(), onStated(this::table),
+        ArticleFunction.FACT.word(), onStated(this::fact),
+        ArticleFunction.DATE.word(), onStated(this::date),
         ArticleFunction.FIGURE.word(),
             (TemplateMethodModelEx) arguments -> figure(texts(arguments, 1).get(0)));
   }
@@ -87,23 +94,123 @@ final class ArticleFunctions {
     return formatter.spread(number).orElse("");
   }
 
-  /** Returns the result of a function of {@link StatedFunctions} for one or two texts. */
-  private TemplateMethodModelEx onStated(Stated function) {
+  /** Returns a function of one or two texts. */
+  private TemplateMethodModelEx onStated(BinaryOperator<String> function) {
     return arguments -> {
       List<String> texts = texts(arguments, 2);
-      String second = texts.size() < 2 ? "" : texts.get(1);
-      return function.apply(new StatedFunctions(source, this::unknown), texts.get(0), second);
+      return function.apply(texts.get(0), texts.size() < 2 ? "" : texts.get(1));
     };
   }
 
-  /** One of the functions of {@link StatedFunctions}. */
-  @FunctionalInterface
-  private interface Stated {
-    String apply(StatedFunctions functions, String name, String second);
+  /**
+   * Returns a table in Markdown.
+   *
+   * @param name its name
+   * @param shown which part of each number: {@code value}, {@code range}, or {@code both}; empty
+   *     means {@code both}
+   */
+  private String table(String name, String shown) {
+    List<String> choices = List.of(VALUE, RANGE, ArticleFunction.BOTH.word());
+    if (!shown.isEmpty() && !choices.contains(shown)) {
+      unknown(shown, Texts.of("article.stated_functions.what_table_shows_of_each"), choices);
+      return "";
+    }
+    Map<String, ArticleTable> tables = source.stated().tables();
+    ArticleTable table = tables.get(name);
+    if (table == null) {
+      unknown(
+          name,
+          Texts.of("article.stated_functions.name_of_table_of_this"),
+          List.copyOf(tables.keySet()));
+      return "";
+    }
+    return table.rows().isEmpty()
+        ? Texts.of("article.stated_functions.no_table_report_has_no")
+        : text(table, shown);
   }
 
-  private void unknown(String name, String expected, List<String> known) {
-    problems.add(unknown(ProblemCode.NAME_UNKNOWN, name, expected, known));
+  private static String text(ArticleTable table, String shown) {
+    List<String> lines = new ArrayList<>();
+    lines.add(line(table.head().stream().map(ArticleFunctions::escaped).toList()));
+    lines.add(line(table.head().stream().map(h -> "---").toList()));
+    for (List<ArticleTable.Cell> row : table.rows()) {
+      lines.add(line(row.stream().map(c -> escaped(cell(c, shown))).toList()));
+    }
+    return "\n\n" + String.join("\n", lines) + "\n\n";
+  }
+
+  private static String line(List<String> cells) {
+    return cells.stream().collect(Collectors.joining(" | ", "| ", " |"));
+  }
+
+  private static String cell(ArticleTable.Cell cell, String shown) {
+    if (cell.range().isEmpty() || shown.equals(VALUE)) {
+      return cell.value();
+    }
+    return shown.equals(RANGE) ? cell.range() : cell.value() + " (" + cell.range() + ")";
+  }
+
+  /**
+   * Returns a stated fact.
+   *
+   * @param item an item of conditions or of a range test
+   * @param of session or range test; empty for the reported session
+   */
+  private String fact(String item, String of) {
+    Map<String, Map<String, String>> facts = source.stated().facts();
+    String name = of.isEmpty() ? source.mainSession() : of;
+    Map<String, String> items = facts.get(name);
+    if (items == null) {
+      unknown(
+          name,
+          Texts.of("article.stated_functions.session_or_range_test_of"),
+          List.copyOf(facts.keySet()));
+      return "";
+    }
+    String fact = items.get(item);
+    if (fact == null) {
+      unknown(
+          item,
+          Texts.of("article.stated_functions.item_that_is_stated_of", name),
+          List.copyOf(items.keySet()));
+      return "";
+    }
+    return escaped(fact);
+  }
+
+  /**
+   * Returns a formatted date.
+   *
+   * @param what {@code published}, {@code session} or {@code drive}
+   * @param of the session of the date or range test; empty for the reported one
+   */
+  private String date(String what, String of) {
+    return switch (what) {
+      case "published" ->
+          source.stated().published().isEmpty()
+              ? Texts.of("article.stated_functions.not_known")
+              : source.stated().published();
+      case "session" -> fact("date", of);
+      case "drive" -> drive(of);
+      default -> {
+        unknown(
+            what,
+            Texts.of("article.stated_functions.name_of_date"),
+            List.of("published", "session", "drive"));
+        yield "";
+      }
+    };
+  }
+
+  private String drive(String of) {
+    String session = of.isEmpty() ? source.mainSession() : of;
+    String test = source.stated().rangeTests().get(session);
+    if (test == null) {
+      List<String> known = List.copyOf(source.stated().rangeTests().keySet());
+      unknown(session, Texts.of("article.stated_functions.session_with_range_test_of"), known);
+      return "";
+    }
+    return fact("date", test);
   }
 
   private static List<String> texts(List<?> arguments, int most) throws TemplateModelException {
@@ -135,13 +242,10 @@ final class ArticleFunctions {
   private Optional<Numbers> session(String name) {
     Optional<Numbers> found = source.numbersOf(name);
     if (found.isEmpty()) {
-      List<String> known = List.copyOf(source.sessions().keySet());
-      problems.add(
-          unknown(
-              ProblemCode.NAME_UNKNOWN,
-              name,
-              Texts.of("article.article_functions.session_of_this_report"),
-              known));
+      unknown(
+          name,
+          Texts.of("article.article_functions.session_of_this_report"),
+          List.copyOf(source.sessions().keySet()));
     }
     return found;
   }
@@ -149,13 +253,11 @@ final class ArticleFunctions {
   private Optional<ReportNumber> number(Numbers session, String id) {
     Optional<ReportNumber> found = session.find(id);
     if (found.isEmpty()) {
-      List<String> known = session.all().stream().map(ReportNumber::id).toList();
-      problems.add(
-          unknown(
-              ProblemCode.NUMBER_UNKNOWN,
-              id,
-              Texts.of("article.article_functions.id_of_number_of_this"),
-              known));
+      unknown(
+          ProblemCode.NUMBER_UNKNOWN,
+          id,
+          Texts.of("article.article_functions.id_of_number_of_this"),
+          session.all().stream().map(ReportNumber::id).toList());
     }
     return found;
   }
@@ -173,16 +275,21 @@ final class ArticleFunctions {
     return new SimpleScalar("");
   }
 
-  private Problem unknown(ProblemCode code, String name, String expected, List<String> known) {
+  private void unknown(String name, String expected, List<String> known) {
+    unknown(ProblemCode.NAME_UNKNOWN, name, expected, known);
+  }
+
+  private void unknown(ProblemCode code, String name, String expected, List<String> known) {
     List<String> near = NearestNames.names(name, known);
-    return new Problem(
-        code,
-        here(),
-        Quoted.of(name),
-        expected,
-        near.isEmpty()
-            ? advice(code, known)
-            : Texts.of("article.article_functions.write", Joined.or(near)));
+    problems.add(
+        new Problem(
+            code,
+            here(),
+            Quoted.of(name),
+            expected,
+            near.isEmpty()
+                ? advice(code, known)
+                : Texts.of("article.article_functions.write", Joined.or(near))));
   }
 
   private static String advice(ProblemCode code, List<String> known) {
@@ -206,9 +313,7 @@ final class ArticleFunctions {
   }
 
   static SourceLocation place(
-      ReportPlan.Article article,
-      @org.jspecify.annotations.Nullable Integer line,
-      @org.jspecify.annotations.Nullable Integer column) {
+      ReportPlan.Article article, @Nullable Integer line, @Nullable Integer column) {
     if (line == null || line < 1) {
       return SourceLocation.file(article.file());
     }

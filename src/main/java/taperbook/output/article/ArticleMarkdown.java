@@ -10,7 +10,6 @@ import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.data.MutableDataSet;
-import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -84,24 +83,14 @@ final class ArticleMarkdown {
   /** A picture in the source, with its zero-based line. */
   record Picture(String written, int line) {}
 
-  /** Returns the pictures that are replaced. */
-  static List<Picture> pictures(String markdown) {
-    Document document = document(markdown, options());
-    List<Picture> pictures = new ArrayList<>();
-    for (Node node : document.getDescendants()) {
-      if (node instanceof Image || node instanceof ImageRef) {
-        int line = document.getLineNumber(node.getStartOffset());
-        pictures.add(new Picture(node.getChars().toString(), line));
-      }
-    }
-    return pictures;
-  }
+  /** The parts of a text, and the pictures that were replaced. */
+  record Converted(List<ArticlePart> parts, List<Picture> pictures) {}
 
-  static List<ArticlePart> parts(String markdown, Set<String> figures) {
+  static Converted converted(String markdown, Set<String> figures) {
     MutableDataSet options = options();
     Document document = document(markdown, options);
     lowerHeadings(document);
-    dropPictures(document);
+    List<Picture> pictures = dropPictures(document);
     Element body = safe(HtmlRenderer.builder(options).build().render(document));
     List<ArticlePart> parts = new ArrayList<>();
     StringBuilder html = new StringBuilder();
@@ -115,7 +104,7 @@ final class ArticleMarkdown {
       }
     }
     text(parts, html, figures);
-    return parts;
+    return new Converted(parts, pictures);
   }
 
   private static void text(List<ArticlePart> parts, StringBuilder html, Set<String> figures) {
@@ -157,19 +146,23 @@ final class ArticleMarkdown {
     }
   }
 
-  private static void dropPictures(Document document) {
-    List<Node> pictures = new ArrayList<>();
+  /** Replaces pictures with their text, and returns them. */
+  private static List<Picture> dropPictures(Document document) {
+    List<Node> images = new ArrayList<>();
     for (Node node : document.getDescendants()) {
       if (node instanceof Image || node instanceof ImageRef) {
-        pictures.add(node);
+        images.add(node);
       }
     }
-    for (Node picture : pictures) {
-      BasedSequence text =
-          picture instanceof Image image ? image.getText() : ((ImageRef) picture).getText();
-      picture.insertBefore(new Text(text));
-      picture.unlink();
+    List<Picture> pictures = new ArrayList<>();
+    for (Node image : images) {
+      int line = document.getLineNumber(image.getStartOffset());
+      pictures.add(new Picture(image.getChars().toString(), line));
+      image.insertBefore(
+          new Text(image instanceof Image i ? i.getText() : ((ImageRef) image).getText()));
+      image.unlink();
     }
+    return pictures;
   }
 
   /** A second safeguard behind the renderer's escaping: only text elements and web links. */

@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import taperbook.format.NumberFormatter;
 import taperbook.output.view.ArticleTable;
 import taperbook.output.view.ArticleTables;
-import taperbook.output.view.StatedFacts;
+import taperbook.output.view.FactTexts;
 import taperbook.plan.Plan;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Unit;
@@ -51,10 +51,11 @@ record ArticleSource(
           "c-rate-over-soc",
           "plug-in-table",
           "road-per-minute",
-          "trip-timeline");
+          "trip-timeline",
+          "range-over-speed");
 
   private static final List<String> LIBRARY_CHARTS =
-      List.of("library-average-over-peak", "library-minutes-over-range", "library-curves");
+      List.of("library-time-to-add", "library-window-time", "library-curves");
 
   /**
    * The data that an article can print in addition to numbers and charts.
@@ -106,7 +107,7 @@ record ArticleSource(
         SESSION_CHARTS,
         new Stated(
             ArticleTables.of(result),
-            StatedFacts.of(result),
+            FactTexts.of(result),
             rangeTests(result),
             published(result.plan())));
   }

@@ -1,6 +1,5 @@
 package taperbook.output.article;
 
-import freemarker.core.ParseException;
 import freemarker.core.PlainTextOutputFormat;
 import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
@@ -8,7 +7,6 @@ import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import java.io.IOException;
 import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -77,8 +75,9 @@ public final class ArticleText {
       Optional<String> failed =
           BoundedRun.run(
               () -> {
-                parts.addAll(ArticleMarkdown.parts(markdown, figures));
-                problems.addAll(pictures(markdown));
+                ArticleMarkdown.Converted converted = ArticleMarkdown.converted(markdown, figures);
+                parts.addAll(converted.parts());
+                converted.pictures().forEach(p -> problems.add(leftOut(p)));
               });
       return failed.isPresent() ? tooDeep() : Checked.of(parts, problems);
     } catch (ArticleMarkdown.TooDeep e) {
@@ -106,18 +105,13 @@ public final class ArticleText {
     return "\u2063chart:" + figure + "\u2063";
   }
 
-  private List<Problem> pictures(String markdown) {
-    ReportPlan.Article article = source.article();
-    return ArticleMarkdown.pictures(markdown).stream()
-        .map(
-            p ->
-                new Problem(
-                    ProblemCode.PICTURE_LEFT_OUT,
-                    SourceLocation.line(article.file(), article.firstLine() + p.line()),
-                    Quoted.of(p.written()),
-                    Texts.of("article.article_text.text_and_charts_of_picture"),
-                    Texts.of("article.article_text.call_chart_with_figure_name")))
-        .toList();
+  private Problem leftOut(ArticleMarkdown.Picture picture) {
+    return new Problem(
+        ProblemCode.PICTURE_LEFT_OUT,
+        SourceLocation.line(source.article().file(), source.article().firstLine() + picture.line()),
+        Quoted.of(picture.written()),
+        Texts.of("article.article_text.text_and_charts_of_picture"),
+        Texts.of("article.article_text.call_chart_with_figure_name"));
   }
 
   private Checked<String> filled() {
@@ -125,49 +119,17 @@ public final class ArticleText {
     Configuration configuration = RestrictedTemplates.restricted();
     configuration.setOutputFormat(PlainTextOutputFormat.INSTANCE);
     ArticleFunctions functions = new ArticleFunctions(source, figures);
-    BoundedText out = new BoundedText();
-    try {
-      Optional<Template> parsed = parsed(configuration);
-      if (parsed.isEmpty()) {
-        return Checked.refused(
-            List.of(broken(SourceLocation.file(article.file()), BoundedRun.TOO_DEEP)));
-      }
-      Template template = parsed.get();
-      var environment = template.createProcessingEnvironment(functions.model(), out);
-      environment.setTemplateExceptionHandler(
-          (failure, where, writer) ->
-              RestrictedTemplates.keep(functions.problems(), problem(article, failure), failure));
-      _CoreAPI.addThreadInterruptedChecks(template);
-      Optional<String> endless = BoundedRun.run(environment::process);
-      if (endless.isPresent()) {
-        return Checked.refused(List.of(broken(SourceLocation.file(article.file()), endless.get())));
-      }
-    } catch (ParseException e) {
-      SourceLocation place =
-          ArticleFunctions.place(article, e.getLineNumber(), e.getColumnNumber());
-      return Checked.refused(List.of(broken(place, e.getEditorMessage())));
-    } catch (TemplateException e) {
-      functions.problems().add(problem(article, e));
-    } catch (BoundedText.TooLong e) {
-      functions.problems().add(broken(SourceLocation.file(article.file()), e.words()));
-    } catch (IOException e) {
-      throw new UncheckedIOException(article.file(), e);
-    }
-    List<Problem> problems = new ArrayList<>(functions.problems());
-    return Checked.of(out.toString(), problems.stream().distinct().toList());
-  }
-
-  private Optional<Template> parsed(Configuration configuration)
-      throws IOException, TemplateException {
-    ReportPlan.Article article = source.article();
-    return BoundedRun.parsed(
-        () -> new Template(article.file(), new StringReader(article.markdown()), configuration));
-  }
-
-  private static Problem problem(ReportPlan.Article article, TemplateException failure) {
-    return broken(
-        ArticleFunctions.place(article, failure.getLineNumber(), failure.getColumnNumber()),
-        failure.getMessageWithoutStackTop());
+    return RestrictedTemplates.filled(
+        () -> {
+          Template template =
+              new Template(article.file(), new StringReader(article.markdown()), configuration);
+          _CoreAPI.addThreadInterruptedChecks(template);
+          return template;
+        },
+        functions.model(),
+        functions.problems(),
+        (template, line, column, message) ->
+            broken(ArticleFunctions.place(article, line, column), message));
   }
 
   private static Problem broken(SourceLocation place, String message) {

@@ -7,7 +7,6 @@ import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
-import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.SimpleScalar;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
@@ -24,6 +23,7 @@ import java.util.TimeZone;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
@@ -58,7 +58,7 @@ public final class RestrictedTemplates {
   /** Returns a configuration that exposes nothing but the model. */
   static Configuration restricted() {
     Configuration configuration = new CountedConfiguration();
-    configuration.setObjectWrapper(new SimpleObjectWrapper(Configuration.VERSION_2_3_34));
+    configuration.setObjectWrapper(new RecordWrapper());
     configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     configuration.setAPIBuiltinEnabled(false);
     configuration.setLocalizedLookup(false);
@@ -83,43 +83,66 @@ public final class RestrictedTemplates {
    * @param model the template model
    */
   public Checked<String> page(String name, Map<String, Object> model) {
-    List<Problem> problems = new ArrayList<>();
+    return filled(
+            () -> configuration.getTemplate(name),
+            model,
+            new ArrayList<>(),
+            (template, line, column, message) ->
+                broken(place(template == null ? name : template, line, column), message))
+        .then(page -> Checked.good(Apostrophes.set(page)));
+  }
+
+  /** Creates the problem of a template. */
+  @FunctionalInterface
+  interface Blame {
+    /**
+     * Returns a problem.
+     *
+     * @param template file name of the template; null if it is not known
+     * @param line line in the template, or 0
+     * @param column column in the line, or 0
+     */
+    Problem problem(@Nullable String template, int line, int column, String message);
+  }
+
+  /**
+   * Executes a template within limits, or returns every problem in it.
+   *
+   * @param problems those that the model adds during execution
+   */
+  static Checked<String> filled(
+      BoundedRun.Parse parse, Map<String, Object> model, List<Problem> problems, Blame blame) {
     BoundedText out = new BoundedText();
     try {
-      Optional<Template> template = BoundedRun.parsed(() -> configuration.getTemplate(name));
+      Optional<Template> template = BoundedRun.parsed(parse);
       if (template.isEmpty()) {
-        return Checked.refused(
-            List.of(broken(SourceLocation.file(FOLDER + name), BoundedRun.TOO_DEEP)));
+        return Checked.refused(List.of(blame.problem(null, 0, 0, BoundedRun.TOO_DEEP)));
       }
       var environment = template.get().createProcessingEnvironment(model, out);
       environment.setTemplateExceptionHandler(
-          (failure, where, writer) -> keep(problems, problem(failure, name), failure));
+          (failure, where, writer) -> {
+            // Continues, unless there are too many problems to be useful.
+            if (problems.size() >= MOST_PROBLEMS) {
+              throw failure;
+            }
+            problems.add(problem(failure, blame));
+          });
       Optional<String> endless = BoundedRun.run(environment::process);
       if (endless.isPresent()) {
-        return Checked.refused(List.of(broken(SourceLocation.file(FOLDER + name), endless.get())));
+        return Checked.refused(List.of(blame.problem(null, 0, 0, endless.get())));
       }
     } catch (ParseException e) {
       problems.add(
-          broken(
-              place(e.getTemplateName(), e.getLineNumber(), e.getColumnNumber()),
-              e.getEditorMessage()));
+          blame.problem(
+              e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage()));
     } catch (TemplateException e) {
-      problems.add(problem(e, name));
+      problems.add(problem(e, blame));
     } catch (BoundedText.TooLong e) {
-      problems.add(broken(SourceLocation.file(FOLDER + name), e.words()));
+      problems.add(blame.problem(null, 0, 0, e.words()));
     } catch (IOException e) {
-      throw new UncheckedIOException(name, e);
+      throw new UncheckedIOException(e);
     }
-    return Checked.of(Apostrophes.set(out.toString()), problems.stream().distinct().toList());
-  }
-
-  /** Adds a problem and continues, unless there are too many to be useful. */
-  static void keep(List<Problem> problems, Problem problem, TemplateException failure)
-      throws TemplateException {
-    if (problems.size() >= MOST_PROBLEMS) {
-      throw failure;
-    }
-    problems.add(problem);
+    return Checked.of(out.toString(), problems.stream().distinct().toList());
   }
 
   /**
@@ -158,12 +181,13 @@ public final class RestrictedTemplates {
     }
   }
 
-  private static Problem problem(TemplateException failure, String name) {
-    String source = failure.getTemplateSourceName();
+  private static Problem problem(TemplateException failure, Blame blame) {
     Integer line = failure.getLineNumber();
     Integer column = failure.getColumnNumber();
-    return broken(
-        place(source == null ? name : source, line == null ? 0 : line, column == null ? 0 : column),
+    return blame.problem(
+        failure.getTemplateSourceName(),
+        line == null ? 0 : line,
+        column == null ? 0 : column,
         failure.getMessageWithoutStackTop());
   }
 

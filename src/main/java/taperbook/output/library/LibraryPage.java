@@ -124,10 +124,7 @@ public final class LibraryPage {
 
   /** Returns the number of its sessions in words. */
   public static String sessions(LibraryResult result) {
-    int sessions = result.rows().size();
-    return sessions == 1
-        ? Texts.of("page.library_summary.1_session")
-        : Texts.of("page.common.sessions", sessions);
+    return Texts.count(result.rows().size(), "count.session", "count.sessions");
   }
 
   private static Map<String, Object> leftOut(LeftOut left) {

@@ -34,9 +34,7 @@ final class LibrarySummary {
         Texts.of(
             "page.common.of",
             LibraryPage.sessions(result),
-            vehicles == 1
-                ? Texts.of("page.library_summary.1_vehicle")
-                : Texts.of("page.library_summary.vehicles", vehicles));
+            Texts.count(vehicles, "count.vehicle", "count.vehicles"));
     List<LocalDate> days = days();
     if (days.isEmpty()) {
       return count;

@@ -85,7 +85,7 @@ public final class Captions {
         .append(Texts.of("page.captions.energy_added"));
     if (offset.isPresent()) {
       text.append(Texts.of("page.captions.elapsed_time_0_00_is"))
-          .append(TimeCode.of(offset.getAsInt()))
+          .append(NumberFormatter.timeCode(offset.getAsInt()))
           .append(Texts.of("page.captions.of_film"));
     } else {
       text.append(Texts.of("page.captions.report_states_no_offset_of"));
@@ -126,7 +126,8 @@ public final class Captions {
             .toList();
     return readings.isEmpty()
         ? Optional.empty()
-        : Optional.of(TimeCode.of(Math.floor(second)) + " · " + String.join(" · ", readings));
+        : Optional.of(
+            NumberFormatter.timeCode(Math.floor(second)) + " · " + String.join(" · ", readings));
   }
 
   private static Stream<String> at(Channel channel, Trace trace, double second) {

@@ -65,7 +65,9 @@ public final class FilmScript {
         Texts.of(
             "page.film_script.time_codes_are_those_of",
             offset.isPresent()
-                ? Texts.of("page.film_script.that_is_of_film_whose", TimeCode.of(offset.getAsInt()))
+                ? Texts.of(
+                    "page.film_script.that_is_of_film_whose",
+                    NumberFormatter.timeCode(offset.getAsInt()))
                 : Texts.of("page.film_script.add_time_at_which_that")));
     lines.add("");
     lines.add(Texts.of("page.film_script.caution_never_film_read_displays"));
@@ -94,11 +96,14 @@ public final class FilmScript {
   }
 
   private void point(List<String> lines, TalkingPoint point) {
-    String code = TimeCode.of(point.seconds());
+    String code = NumberFormatter.timeCode(point.seconds());
     lines.add(
         "## "
             + (offset.isPresent()
-                ? Texts.of("film.code", code, TimeCode.of(offset.getAsInt() + point.seconds()))
+                ? Texts.of(
+                    "film.code",
+                    code,
+                    NumberFormatter.timeCode(offset.getAsInt() + point.seconds()))
                 : code));
     lines.add("");
     lines.add("- " + Texts.of("film.on_screen", PlainMarkdown.of(point.caption())));

@@ -1,15 +1,14 @@
 package taperbook.output.share;
 
-import static taperbook.output.share.PageView.text;
-
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import taperbook.i18n.Texts;
 import taperbook.output.data.CsvWriter;
+import taperbook.output.view.NumberTable;
+import taperbook.output.view.PageModel;
 
 /**
  * The table by state of charge to embed elsewhere: {@code share/table.html}, a fragment without
@@ -18,52 +17,46 @@ import taperbook.output.data.CsvWriter;
 public final class ShareTable {
   private static final String PERCENT = "\u00a0%";
 
-  private final Map<String, Object> page;
-  private final Map<String, Object> table;
-  private final List<Map<String, Object>> heads;
-  private final List<Map<String, Object>> rows;
+  private final PageModel.Report report;
+  private final NumberTable<NumberTable.RowView> table;
 
   /**
    * Creates the table of a report.
    *
    * @param page the model of its page
    */
-  public ShareTable(Map<String, Object> page) {
-    this.page = page;
-    this.table = PageView.part(page, "milestones");
-    this.heads = PageView.parts(table, "heads");
-    this.rows = PageView.parts(table, "rows");
+  public ShareTable(PageModel page) {
+    this.report = page.report();
+    this.table = page.milestones();
   }
 
   /** Returns true if no requested state of charge was reached. */
   public boolean isEmpty() {
-    return rows.isEmpty();
+    return table.rows().isEmpty();
   }
 
   /** Returns the table as an HTML element in UTF-8: value, and its interval in brackets. */
   public byte[] html() {
     Element root = new Document("").appendElement("table");
-    Map<String, Object> report = PageView.part(page, "report");
-    root.appendElement("caption")
-        .text(Texts.of("share.caption", text(report, "title"), text(report, "zero")));
+    root.appendElement("caption").text(Texts.of("share.caption", report.title(), report.zero()));
     Element head = root.appendElement("thead").appendElement("tr");
-    head.appendElement("th").attr("scope", "col").text(text(table, "first"));
-    heads.forEach(h -> head.appendElement("th").attr("scope", "col").text(head(h, "")));
+    head.appendElement("th").attr("scope", "col").text(table.first());
+    table.heads().forEach(h -> head.appendElement("th").attr("scope", "col").text(head(h, "")));
     Element body = root.appendElement("tbody");
-    for (Map<String, Object> row : rows) {
+    for (NumberTable.RowView row : table.rows()) {
       Element line = body.appendElement("tr");
-      line.appendElement("th").attr("scope", "row").text(text(row, "label"));
-      PageView.parts(row, "cells").forEach(cell -> line.appendElement("td").text(cell(cell)));
+      line.appendElement("th").attr("scope", "row").text(row.head().label());
+      row.cells().forEach(cell -> line.appendElement("td").text(cell(cell)));
     }
     return (root.outerHtml() + "\n").getBytes(StandardCharsets.UTF_8);
   }
 
-  private static String cell(Map<String, Object> cell) {
-    if (!PageView.is(cell, "measured")) {
-      return PageView.is(cell, "present") ? "withheld" : "\u2013";
+  private static String cell(NumberTable.Cell cell) {
+    if (!cell.number().measured()) {
+      return cell.number().present() ? "withheld" : "\u2013";
     }
-    String ends = text(cell, "ends");
-    return text(cell, "shown") + (ends.isEmpty() ? "" : " (" + ends + ")");
+    String ends = cell.shown().ends();
+    return cell.shown().shown() + (ends.isEmpty() ? "" : " (" + ends + ")");
   }
 
   /** Returns the table as CSV in UTF-8: value and both ends of its interval in separate columns. */
@@ -75,8 +68,8 @@ public final class ShareTable {
 
   /** Returns the headings of the columns of the CSV file, each with its unit. */
   public List<String> columns() {
-    List<String> columns = new ArrayList<>(List.of(text(table, "first") + " (%)"));
-    for (Map<String, Object> head : heads) {
+    List<String> columns = new ArrayList<>(List.of(table.first() + " (%)"));
+    for (NumberTable.Head head : table.heads()) {
       columns.add(head(head, ""));
       columns.add(head(head, "share.low"));
       columns.add(head(head, "share.high"));
@@ -87,12 +80,12 @@ public final class ShareTable {
   /** Returns the cells of the CSV file, row by row; empty where the page has no value. */
   public List<List<String>> cells() {
     List<List<String>> all = new ArrayList<>();
-    for (Map<String, Object> row : rows) {
-      List<String> line = new ArrayList<>(List.of(text(row, "label").replace(PERCENT, "")));
-      for (Map<String, Object> cell : PageView.parts(row, "cells")) {
-        line.add(plain(text(cell, "shown")));
-        line.add(plain(text(cell, "low")));
-        line.add(plain(text(cell, "high")));
+    for (NumberTable.RowView row : table.rows()) {
+      List<String> line = new ArrayList<>(List.of(row.head().label().replace(PERCENT, "")));
+      for (NumberTable.Cell cell : row.cells()) {
+        line.add(plain(cell.shown().shown()));
+        line.add(plain(cell.shown().low()));
+        line.add(plain(cell.shown().high()));
       }
       all.add(line);
     }
@@ -107,10 +100,9 @@ public final class ShareTable {
   /**
    * Returns the heading of a column with its unit, or the table's unit if all columns share one.
    */
-  private String head(Map<String, Object> head, String end) {
-    String label = text(head, "label");
-    String whole = end.isEmpty() ? label : Texts.of(end, label);
-    String unit = text(table, "unit").isEmpty() ? text(head, "unit") : text(table, "unit");
+  private String head(NumberTable.Head head, String end) {
+    String whole = end.isEmpty() ? head.label() : Texts.of(end, head.label());
+    String unit = table.unit().isEmpty() ? head.unit() : table.unit();
     return unit.isEmpty() ? whole : whole + " (" + unit + ")";
   }
 }

@@ -1,14 +1,13 @@
 package taperbook.output.share;
 
-import static taperbook.output.share.PageView.text;
-
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import taperbook.i18n.Texts;
 import taperbook.output.article.PlainMarkdown;
+import taperbook.output.view.NumberView;
+import taperbook.output.view.PageModel;
 import taperbook.plan.Basis;
 
 /**
@@ -26,7 +25,7 @@ public final class SummaryText {
   private static final int MOST_OF_TITLE = 18;
   private static final int MOST_OF_AUTHOR = 6;
 
-  private final Map<String, Object> page;
+  private final PageModel page;
   private final String answer;
 
   /**
@@ -35,7 +34,7 @@ public final class SummaryText {
    * @param page the model of its page
    * @param answer the answer at its top as plain text, may be empty
    */
-  public SummaryText(Map<String, Object> page, String answer) {
+  public SummaryText(PageModel page, String answer) {
     this.page = page;
     this.answer = answer;
   }
@@ -49,18 +48,17 @@ public final class SummaryText {
     String first = PlainMarkdown.of(sentences(answer, MOST_OF_ANSWER));
     String last = PlainMarkdown.of(report());
     int room = MOST_WORDS - words(first) - words(last);
-    Map<String, Object> firstPage = PageView.part(page, "first");
     List<String> caveats = new ArrayList<>();
     List<String> numbers = new ArrayList<>();
-    List<String> facts = PageView.texts(firstPage, "facts");
+    List<String> facts = page.first().facts();
     if (!facts.isEmpty()) {
       String severest =
           Texts.of("share.mind", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
       room -= words(severest);
       caveats.add(severest);
     }
-    for (Map<String, Object> number : PageView.parts(firstPage, "numbers")) {
-      String line = PageView.is(number, "measured") ? PlainMarkdown.of(number(number)) : "";
+    for (NumberView number : page.first().numbers()) {
+      String line = number.measured() ? PlainMarkdown.of(number(number)) : "";
       if (!line.isEmpty() && words(line) < room) {
         numbers.add("- " + line);
         room -= words(line) + 1;
@@ -78,9 +76,9 @@ public final class SummaryText {
   }
 
   /** Formats a number with its interval and, as distances have several, its basis. */
-  private static String number(Map<String, Object> number) {
-    String basis = text(number, "basis");
-    String label = text(number, "label");
+  private static String number(NumberView number) {
+    String basis = number.origin().basis();
+    String label = number.label();
     boolean named =
         Arrays.stream(Basis.values())
             .noneMatch(
@@ -90,19 +88,18 @@ public final class SummaryText {
     return Texts.of(
         "share.number",
         named ? label : label + ", " + basis,
-        text(number, "value"),
-        text(number, "spread"));
+        number.amount().value(),
+        number.amount().spread());
   }
 
   private String report() {
-    Map<String, Object> report = PageView.part(page, "report");
-    String title = cut(text(report, "title"), MOST_OF_TITLE);
-    String author = cut(text(report, "author"), MOST_OF_AUTHOR);
-    List<Map<String, Object>> corrections = PageView.parts(page, "corrections");
+    PageModel.Report report = page.report();
+    String title = cut(report.title(), MOST_OF_TITLE);
+    String author = cut(report.author(), MOST_OF_AUTHOR);
     String date =
-        corrections.isEmpty()
-            ? text(report, "date")
-            : Texts.of("share.corrected", text(report, "date"), text(corrections.get(0), "date"));
+        page.corrected()
+            .map(corrected -> Texts.of("share.corrected", report.date(), corrected))
+            .orElse(report.date());
     return author.isEmpty()
         ? Texts.of("share.report", title, date)
         : Texts.of("share.report_by", title, author, date);

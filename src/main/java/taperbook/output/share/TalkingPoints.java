@@ -3,13 +3,19 @@ package taperbook.output.share;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import java.util.stream.Stream;
+import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
+import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.WantedDistance;
+import taperbook.result.Curve;
+import taperbook.result.Numbers;
 import taperbook.result.PairResult;
+import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 import taperbook.session.Session;
@@ -17,12 +23,14 @@ import taperbook.session.Session;
 /** Generates the talking points of a session, in time order. Withheld numbers give none. */
 final class TalkingPoints {
   private final ReportResult result;
-  private final SpokenNumbers spoken;
+  private final Numbers numbers;
+  private final NumberFormatter formatter;
   private final List<TalkingPoint> points = new ArrayList<>();
 
   private TalkingPoints(ReportResult result) {
     this.result = result;
-    this.spoken = new SpokenNumbers(result, result.main().numbers());
+    this.numbers = result.main().numbers();
+    this.formatter = new NumberFormatter(result.plan().style());
   }
 
   /**
@@ -44,155 +52,130 @@ final class TalkingPoints {
   }
 
   private void start() {
-    spoken
-        .value("start_soc")
-        .ifPresent(
-            soc ->
-                add(
-                    OptionalDouble.of(0),
-                    List.of(Texts.of("caption.plugged_in", soc)),
-                    Texts.of(
-                        "page.talking_points.plugged_in_at_displayed_charge", full("start_soc")),
-                    List.of("start_soc")));
+    add(
+        Optional.of(0.0),
+        List.of(Texts.of("caption.plugged_in", value("start_soc"))),
+        Texts.of("page.talking_points.plugged_in_at_displayed_charge", full("start_soc")),
+        "start_soc");
   }
 
   private void peak() {
-    spoken
-        .value("peak_power")
-        .ifPresent(
-            power ->
-                add(
-                    spoken.amount("peak_reached_time"),
-                    peakCaptions(power),
-                    Texts.of(
-                        "page.talking_points.power_first_reads_its_peak",
-                        full("peak_power"),
-                        spoken
-                            .full("peak_reached_soc")
-                            .map(
-                                soc -> Texts.of("page.talking_points.display_shows_of_charge", soc))
-                            .orElse("")),
-                    List.of("peak_power", "peak_reached_time", "peak_reached_soc")));
-  }
-
-  private List<String> peakCaptions(String power) {
+    String power = value("peak_power");
+    String soc = value("peak_reached_soc");
     String brief = Texts.of("caption.peak", power);
-    return spoken
-        .value("peak_reached_soc")
-        .map(soc -> List.of(Texts.of("caption.peak_at", power, soc), brief))
-        .orElse(List.of(brief));
+    add(
+        seconds("peak_reached_time"),
+        soc.isEmpty() ? List.of(brief) : List.of(Texts.of("caption.peak_at", power, soc), brief),
+        Texts.of(
+            "page.talking_points.power_first_reads_its_peak",
+            full("peak_power"),
+            part("page.talking_points.display_shows_of_charge", "peak_reached_soc")),
+        "peak_power",
+        "peak_reached_time",
+        "peak_reached_soc");
   }
 
   private void hold() {
-    OptionalDouble from = spoken.amount("peak_hold_time_from");
-    OptionalDouble length = spoken.amount("peak_hold_time");
-    if (from.isEmpty() || length.isEmpty() || length.getAsDouble() <= 0) {
-      return;
-    }
-    String power = spoken.value("peak_power").orElse(Texts.of("caption.the_peak"));
-    String time = spoken.value("peak_hold_time").orElseThrow();
+    Optional<Double> length = seconds("peak_hold_time").filter(s -> s > 0);
+    String power =
+        numbers.measured("peak_power").map(formatter::value).orElse(Texts.of("caption.the_peak"));
+    String time = value("peak_hold_time");
+    String from = value("peak_hold_soc_from");
+    String to = value("peak_hold_soc_to");
     add(
-        OptionalDouble.of(from.getAsDouble() + length.getAsDouble()),
+        seconds("peak_hold_time_from").flatMap(start -> length.map(s -> start + s)),
         List.of(Texts.of("mark.held", power, time), Texts.of("caption.held", time)),
         Texts.of(
             "page.talking_points.here_peak_ends_it_was",
             full("peak_hold_time"),
-            spoken
-                .value("peak_hold_soc_from")
-                .flatMap(
-                    low ->
-                        spoken
-                            .value("peak_hold_soc_to")
-                            .map(
-                                high ->
-                                    Texts.of("page.talking_points.from_to_of_charge", low, high)))
-                .orElse("")),
-        List.of("peak_hold_time_from", "peak_hold_time"));
+            from.isEmpty() || to.isEmpty()
+                ? ""
+                : Texts.of("page.talking_points.from_to_of_charge", from, to)),
+        "peak_hold_time_from",
+        "peak_hold_time");
   }
 
   private void distance(WantedDistance distance) {
     String id = result.plan().timeToAddId(distance);
-    spoken
-        .value(id)
-        .ifPresent(
-            time ->
-                add(
-                    spoken.amount(id),
-                    List.of(Texts.of("caption.distance", distance.words(), time)),
-                    Texts.of(
-                        "page.talking_points.charge_for_another_on_basis",
-                        distance.words(),
-                        result.plan().style().basis().words(),
-                        full(id)),
-                    List.of(id)));
+    add(
+        seconds(id),
+        List.of(Texts.of("caption.distance", distance.words(), value(id))),
+        Texts.of(
+            "page.talking_points.charge_for_another_on_basis",
+            distance.words(),
+            result.plan().style().basis().words(),
+            full(id)),
+        id);
   }
 
   private void mark(int percent) {
     String id = "time_to_soc_" + percent;
-    spoken
-        .value(id)
-        .ifPresent(
-            time ->
-                add(
-                    spoken.amount(id),
-                    List.of(Texts.of("mark.percent_after_time", percent, time)),
-                    Texts.of(
-                        "page.talking_points.is_reached_after",
-                        percent,
-                        full(id),
-                        sentence(
-                            Texts.of("page.talking_points.power_there"), "power_at_soc_" + percent),
-                        sentence(
-                            Texts.of("page.talking_points.energy_added_by_then"),
-                            "energy_to_soc_" + percent)),
-                    List.of(id, "power_at_soc_" + percent, "energy_to_soc_" + percent)));
-  }
-
-  private String sentence(String beginning, String id) {
-    return spoken.full(id).map(text -> beginning + text + ".").orElse("");
+    String power = "power_at_soc_" + percent;
+    String energy = "energy_to_soc_" + percent;
+    add(
+        seconds(id),
+        List.of(Texts.of("mark.percent_after_time", percent, value(id))),
+        Texts.of(
+            "page.talking_points.is_reached_after",
+            percent,
+            full(id),
+            sentence(Texts.of("page.talking_points.power_there"), power),
+            sentence(Texts.of("page.talking_points.energy_added_by_then"), energy)),
+        id,
+        power,
+        energy);
   }
 
   private void window(SocWindow window) {
     String id = "time_soc_" + window.idPart();
-    String edges = Texts.of("page.talking_points.to", window.from(), window.to());
-    spoken
-        .value(id)
-        .ifPresent(
-            time ->
-                add(
-                    spoken.secondsAt(window.to()),
-                    List.of(Texts.of("mark.window", window.from(), window.to(), time)),
-                    Texts.of(
-                        "page.talking_points.from_it_took",
-                        edges,
-                        full(id),
-                        sentence(
-                            Texts.of("page.talking_points.average_power_over_that_time"),
-                            "average_power_" + window.idPart())),
-                    List.of(id, "average_power_" + window.idPart())));
+    String power = "average_power_" + window.idPart();
+    add(
+        secondsAt(window.to()),
+        List.of(Texts.of("mark.window", window.from(), window.to(), value(id))),
+        Texts.of(
+            "page.talking_points.from_it_took",
+            Texts.of("page.talking_points.to", window.from(), window.to()),
+            full(id),
+            sentence(Texts.of("page.talking_points.average_power_over_that_time"), power)),
+        id,
+        power);
   }
 
   private void crossings(PairResult pair) {
     List<Session> sessions = result.sessions().stream().map(SessionResult::session).toList();
     SessionNames names = SessionNames.of(sessions);
     String other = names.words(sessions.indexOf(session(sessions, pair.other())));
-    SpokenNumbers ofPair = new SpokenNumbers(result, pair.numbers());
     for (String id : pair.crossings()) {
-      OptionalDouble soc = ofPair.amount(id);
-      if (soc.isPresent()) {
-        String at = ofPair.value(id).orElseThrow();
-        add(
-            spoken.secondsAt(soc.getAsDouble()),
-            List.of(
-                Texts.of("caption.level", other, at),
-                Texts.of("caption.level", names.letterOf(pair.other()), at)),
-            Texts.of(
-                "page.talking_points.at_of_charge_this_curve",
-                ofPair.full(id).orElseThrow(),
-                other),
-            List.of(id));
+      pair.numbers().measured(id).ifPresent(n -> crossing(n, other, names.letterOf(pair.other())));
+    }
+  }
+
+  private void crossing(ReportNumber soc, String other, String letter) {
+    String at = formatter.value(soc);
+    add(
+        secondsAt(soc.estimate().orElseThrow().value()),
+        List.of(Texts.of("caption.level", other, at), Texts.of("caption.level", letter, at)),
+        Texts.of("page.talking_points.at_of_charge_this_curve", formatter.outcome(soc), other),
+        soc.id());
+  }
+
+  /** Returns the time since plugging in, s, at which the displayed charge first reaches a level. */
+  private Optional<Double> secondsAt(double percent) {
+    return result.main().curves().socOverTime().flatMap(curve -> secondsAt(curve, percent));
+  }
+
+  private static Optional<Double> secondsAt(Curve curve, double percent) {
+    for (int i = 0; i < curve.size(); i++) {
+      if (curve.y(i) >= percent) {
+        return Optional.of(i == 0 ? curve.x(0) : between(curve, i, percent));
       }
     }
+    return Optional.empty();
+  }
+
+  private static double between(Curve curve, int i, double percent) {
+    double share = (percent - curve.y(i - 1)) / (curve.y(i) - curve.y(i - 1));
+    return curve.x(i - 1) + share * (curve.x(i) - curve.x(i - 1));
   }
 
   private static Session session(List<Session> sessions, String name) {
@@ -200,51 +183,60 @@ final class TalkingPoints {
   }
 
   private void end() {
-    spoken
-        .value("end_soc")
-        .ifPresent(
-            soc -> {
-              add(
-                  spoken.amount("session_time"),
-                  endCaptions(soc),
-                  Texts.of(
-                      "page.talking_points.session_ends_at_of_charge",
-                      full("end_soc"),
-                      spoken
-                          .full("session_time")
-                          .map(t -> Texts.of("page.talking_points.after", t))
-                          .orElse(""),
-                      sentence(Texts.of("page.talking_points.energy_added"), "energy_added")),
-                  List.of("end_soc", "session_time", "energy_added"));
-            });
-  }
-
-  private List<String> endCaptions(String soc) {
+    String soc = value("end_soc");
+    String energy = value("energy_added");
     String brief = Texts.of("caption.end", soc);
-    return spoken
-        .value("energy_added")
-        .map(energy -> List.of(Texts.of("caption.end_with", soc, energy), brief))
-        .orElse(List.of(brief));
+    add(
+        seconds("session_time"),
+        energy.isEmpty()
+            ? List.of(brief)
+            : List.of(Texts.of("caption.end_with", soc, energy), brief),
+        Texts.of(
+            "page.talking_points.session_ends_at_of_charge",
+            full("end_soc"),
+            part("page.talking_points.after", "session_time"),
+            sentence(Texts.of("page.talking_points.energy_added"), "energy_added")),
+        "end_soc",
+        "session_time",
+        "energy_added");
   }
 
+  private Optional<Double> seconds(String id) {
+    return numbers.estimate(id).map(Estimate::value);
+  }
+
+  /** Returns the value, or an empty text. */
+  private String value(String id) {
+    return numbers.measured(id).map(formatter::value).orElse("");
+  }
+
+  /** Returns the value with its uncertainty, or an empty text. */
   private String full(String id) {
-    return spoken.full(id).orElseThrow();
+    return numbers.measured(id).map(formatter::outcome).orElse("");
   }
 
-  /** Adds a point, unless its time is unknown. */
-  private void add(OptionalDouble seconds, List<String> captions, String words, List<String> ids) {
-    if (seconds.isPresent()) {
+  private String part(String key, String id) {
+    return full(id).isEmpty() ? "" : Texts.of(key, full(id));
+  }
+
+  private String sentence(String beginning, String id) {
+    return full(id).isEmpty() ? "" : beginning + full(id) + ".";
+  }
+
+  /** Adds a point, unless its time is unknown or the first of its numbers was not measured. */
+  private void add(Optional<Double> seconds, List<String> captions, String words, String... ids) {
+    if (seconds.isPresent() && isMeasured(ids[0])) {
       points.add(
           new TalkingPoint(
-              Math.max(0, seconds.getAsDouble()),
+              Math.max(0, seconds.get()),
               TalkingPoint.fitting(captions),
               words.replace('\u00a0', ' '),
-              ids.stream().filter(id -> known(id)).toList()));
+              Stream.of(ids).filter(this::isMeasured).toList()));
     }
   }
 
-  private boolean known(String id) {
-    return spoken.value(id).isPresent()
+  private boolean isMeasured(String id) {
+    return numbers.estimate(id).isPresent()
         || result.pairs().stream().anyMatch(p -> p.numbers().estimate(id).isPresent());
   }
 }

@@ -1,7 +1,6 @@
 package taperbook.output.view;
 
 import java.util.List;
-import java.util.Map;
 
 /**
  * A table of the report as an article can print it.
@@ -22,29 +21,28 @@ public record ArticleTable(List<String> head, List<List<Cell>> rows) {
    * @param range the interval of the value, or empty
    */
   public record Cell(String value, String range) {
-    static Cell text(Object text) {
-      return new Cell(String.valueOf(text), "");
+    /** An empty cell. */
+    static final Cell DASH = text("\u2013");
+
+    static Cell text(String text) {
+      return new Cell(text, "");
     }
 
-    /** Returns the cell of a number from {@link NumberViews}. */
-    static Cell of(Object view) {
-      return of(view, "value", "range");
+    /** Returns the cell of a number. */
+    static Cell of(NumberView number) {
+      return of(number, number.amount().value(), number.amount().range());
     }
 
-    /** Returns the cell of a number from {@link NumberTable}: without its unit. */
-    static Cell shown(Object view) {
-      return of(view, "shown", "ends");
+    /** Returns the cell of a number of a table: without its unit. */
+    static Cell of(NumberTable.Cell cell) {
+      return of(cell.number(), cell.shown().shown(), cell.shown().ends());
     }
 
-    private static Cell of(Object view, String value, String range) {
-      Map<?, ?> number = (Map<?, ?>) view;
-      boolean measured = Boolean.TRUE.equals(number.get("measured"));
-      if (Boolean.TRUE.equals(number.get("present")) && !measured) {
-        return text("withheld");
+    private static Cell of(NumberView number, String value, String range) {
+      if (number.measured()) {
+        return new Cell(value, range);
       }
-      Object ends = number.get(range);
-      Object shown = measured ? number.get(value) : number.get("value");
-      return new Cell(String.valueOf(shown), ends == null ? "" : ends.toString());
+      return number.present() ? text("withheld") : DASH;
     }
   }
 }

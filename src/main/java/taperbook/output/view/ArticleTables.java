@@ -1,14 +1,16 @@
 package taperbook.output.view;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
-import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.output.view.ArticleTable.Cell;
+import taperbook.output.view.NumberTable.RowView;
 import taperbook.result.ReportResult;
 import taperbook.result.Role;
 
@@ -20,45 +22,61 @@ public final class ArticleTables {
 
   /** Returns every table that a report of a session can have; missing ones are empty. */
   public static Map<String, ArticleTable> of(ReportResult result) {
-    NumberFormatter formatter = new NumberFormatter(result.plan().style());
-    NumberViews views = new NumberViews(result, formatter, new CaveatMarks(result));
-    Tables tables = new Tables(result, views, formatter);
-    CurvePart curve = new CurvePart(result.main(), views);
+    NumberViews views = new NumberViews(result);
+    Tables tables = new Tables(views);
     ArticleTables all = new ArticleTables();
     all.grid("milestones", tables.milestones());
-    EventTables events = new EventTables(result, views, formatter);
+    EventTables events = new EventTables(views);
     all.add(
         "events",
-        heads("head.when", "head.soc", "head.what", "head.row"),
-        List.of("when", "charge", "what", "row"),
-        events.events());
+        Texts.all("head.when", "head.soc", "head.what", "head.row"),
+        events.events(),
+        e -> texts(e.when(), e.charge(), e.what(), e.row()));
     all.numbers("interruptions", events.interrupted());
     all.grid("distances", tables.distances());
     all.grid("stops", tables.stops());
     all.add(
         "segments",
-        heads("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
-        List.of("kind", "from", "to", "power", "slope"),
-        curve.segments());
+        Texts.all("head.stretch", "head.from", "head.until", "head.mean_power", "head.slope"),
+        tables.segments(),
+        ArticleTables::segment);
     all.numbers("curve", views.measured(result.main(), Role.CURVE));
     all.numbers("energy", views.measured(result.main(), Role.ENERGY));
     all.add(
         "checks",
-        heads("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
-        List.of("title", "first", "second", "verdict"),
-        tables.checks());
-    all.range(new RangeBasis(result.main(), views, formatter).map());
+        Texts.all("head.quantity", "head.one_way", "head.another_way", "head.verdict"),
+        tables.checks(),
+        c ->
+            List.of(
+                Cell.text(c.title()), side(c.first()), side(c.second()), Cell.text(c.verdict())));
+    all.range(new RangeBasis(views).view());
     all.facts("conditions", FactTexts.table(result.main().session().conditions()));
-    all.comparison(new ComparisonPart(result, views, formatter).map());
+    all.comparison(new ComparisonPart(views).view());
     return all.tables;
   }
 
-  private void range(Map<String, Object> range) {
-    numbers("range", rows(range.get("numbers")));
-    facts("range test", rows(range.get("facts")));
+  /** Returns the cells of a segment of the curve; a step between segments has none of them. */
+  private static List<Cell> segment(Record row) {
+    return row instanceof Tables.Segment s
+        ? List.of(
+            Cell.text(s.kind()),
+            Cell.of(s.from()),
+            Cell.of(s.to()),
+            Cell.of(s.power()),
+            Cell.of(s.slope()))
+        : Collections.nCopies(5, Cell.DASH);
+  }
+
+  private static Cell side(Optional<Tables.Side> side) {
+    return side.map(s -> new Cell(s.value(), s.range())).orElse(Cell.DASH);
+  }
+
+  private void range(RangeBasis.Range range) {
+    numbers("range", range.numbers());
+    facts("range test", range.test().map(RangeBasis.TestView::facts).orElse(List.of()));
     add(
         "legs",
-        heads(
+        Texts.all(
             "head.leg",
             "head.distance",
             "head.time",
@@ -66,78 +84,69 @@ public final class ArticleTables {
             "column.start_soc",
             "column.end_soc",
             "head.note"),
-        List.of("name", "distance", "duration", "energy", "start", "end", "note"),
-        rows(range.get("legs")));
+        range.test().map(RangeBasis.TestView::legs).orElse(List.of()),
+        l -> texts(l.name(), l.distance(), l.duration(), l.energy(), l.start(), l.end(), l.note()));
   }
 
   /** Adds one column per session, headed by its letter and name. */
-  private void comparison(Map<String, Object> comparison) {
-    List<String> head = new ArrayList<>(heads("head.number"));
-    rows(comparison.get("sessions")).forEach(s -> head.add(s.get("letter") + " " + s.get("words")));
-    compared("comparison", head, (Map<?, ?>) comparison.get("common"));
-    compared(
-        Texts.of("page.article_tables.as_recorded"), head, (Map<?, ?>) comparison.get("recorded"));
+  private void comparison(ComparisonPart.Comparison comparison) {
+    List<String> head = new ArrayList<>(Texts.all("head.number"));
+    comparison.sessions().forEach(s -> head.add(s.letter() + " " + s.words()));
+    compared("comparison", head, comparison.common());
+    compared(Texts.of("page.article_tables.as_recorded"), head, comparison.recorded());
   }
 
-  private void grid(String name, Map<String, Object> table) {
-    List<String> head = new ArrayList<>(List.of(String.valueOf(table.get("first"))));
-    String unit = String.valueOf(table.get("unit"));
-    rows(table.get("heads"))
-        .forEach(h -> head.add(withUnit(h.get("label"), unit.isEmpty() ? h.get("unit") : unit)));
-    compared(name, head, table);
+  private void compared(String name, List<String> head, ComparisonPart.ComparedTable table) {
+    rows(name, head, table.rows().stream().map(ComparisonPart.ComparedRow::row).toList());
   }
 
-  private static String withUnit(@Nullable Object label, @Nullable Object unit) {
-    return "".equals(unit) ? "" + label : label + " (" + unit + ")";
+  private void grid(String name, NumberTable<RowView> table) {
+    List<String> head = new ArrayList<>(List.of(table.first()));
+    table
+        .heads()
+        .forEach(
+            h -> head.add(withUnit(h.label(), table.unit().isEmpty() ? h.unit() : table.unit())));
+    rows(name, head, table.rows());
   }
 
-  private void compared(String name, List<String> head, @Nullable Map<?, ?> table) {
-    List<List<Cell>> cells = new ArrayList<>();
-    for (Map<String, Object> row : rows(table == null ? null : table.get("rows"))) {
-      List<Cell> line = new ArrayList<>(List.of(cell(withUnit(row.get("label"), row.get("unit")))));
-      ((List<?>) row.getOrDefault("cells", List.of())).forEach(c -> line.add(Cell.shown(c)));
-      cells.add(line);
-    }
-    tables.put(name, new ArticleTable(head, cells));
+  private static String withUnit(String label, String unit) {
+    return unit.isEmpty() ? label : label + " (" + unit + ")";
   }
 
-  private void numbers(String name, List<Map<String, Object>> numbers) {
-    List<List<Cell>> rows =
-        numbers.stream().map(n -> List.of(cell(n.get("label")), Cell.of(n))).toList();
-    tables.put(name, new ArticleTable(heads("head.number", "head.value"), rows));
-  }
-
-  private void facts(String name, List<Map<String, Object>> facts) {
+  private void rows(String name, List<String> head, List<RowView> rows) {
     add(
         name,
-        heads("head.item", "head.as_stated", "head.how_known"),
-        List.of("item", "value", "known"),
-        facts);
+        head,
+        rows,
+        row ->
+            Stream.concat(
+                    Stream.of(Cell.text(withUnit(row.head().label(), row.head().unit()))),
+                    row.cells().stream().map(Cell::of))
+                .toList());
   }
 
-  private void add(
-      String name, List<String> head, List<String> parts, List<Map<String, Object>> rows) {
-    tables.put(name, new ArticleTable(head, rows.stream().map(r -> cells(r, parts)).toList()));
+  private void numbers(String name, List<NumberView> numbers) {
+    add(
+        name,
+        Texts.all("head.number", "head.value"),
+        numbers,
+        n -> List.of(Cell.text(n.label()), Cell.of(n)));
   }
 
-  private static List<Cell> cells(Map<String, Object> row, List<String> parts) {
-    return parts.stream().map(part -> cell(row.get(part))).toList();
+  private void facts(String name, List<FactTexts.Stated> facts) {
+    add(
+        name,
+        Texts.all("head.item", "head.as_stated", "head.how_known"),
+        facts,
+        f -> texts(f.item(), f.value(), f.known()));
   }
 
-  /** Returns a cell; a missing part is a dash, such as one side of an impossible check. */
-  private static Cell cell(@Nullable Object part) {
-    if (part == null) {
-      return Cell.text("\u2013");
-    }
-    return part instanceof Map ? Cell.of(part) : Cell.text(part);
+  private <R> void add(
+      String name, List<String> head, List<R> rows, Function<R, List<Cell>> cells) {
+    tables.put(name, new ArticleTable(head, rows.stream().map(cells).toList()));
   }
 
-  @SuppressWarnings("unchecked")
-  private static List<Map<String, Object>> rows(@Nullable Object list) {
-    return list == null ? List.of() : (List<Map<String, Object>>) list;
-  }
-
-  private static List<String> heads(String... keys) {
-    return Stream.of(keys).map(key -> Texts.of(key)).toList();
+  private static List<Cell> texts(String... texts) {
+    return Stream.of(texts).map(Cell::text).toList();
   }
 }

@@ -7,10 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import taperbook.format.SessionNames;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
@@ -20,31 +18,49 @@ import taperbook.session.Caveat;
  * The caveats of a report, numbered by kind, so that numbers can refer to them by mark. Equivalent
  * caveats of several sessions share one mark.
  */
-final class CaveatMarks {
+public final class CaveatMarks {
   private final Map<Object, Integer> marks = new LinkedHashMap<>();
-  private final Map<Caveat, Set<Integer>> sessions = new LinkedHashMap<>();
-  private final Map<Integer, Map<String, Object>> items = new LinkedHashMap<>();
-  private final int sessionCount;
+  private final List<Item> items = new ArrayList<>();
+  private final Map<Caveat.Topic, List<Item>> topics = new EnumMap<>(Caveat.Topic.class);
+
+  /** A link from a number to its caveats, with consecutive marks merged. */
+  public record Mark(String text, String anchor) {}
+
+  /** A caveat with its mark. */
+  public record Item(String mark, String anchor, String sentence) {}
+
+  /** The caveats of a topic. */
+  record Topic(String topic, List<Item> items) {}
 
   CaveatMarks(ReportResult result) {
-    this.sessionCount = result.sessions().size();
-    for (int i = 0; i < sessionCount; i++) {
+    Map<Caveat, Set<Integer>> sessions = new LinkedHashMap<>();
+    int count = result.sessions().size();
+    for (int i = 0; i < count; i++) {
       int session = i;
       all(result.sessions().get(i))
           .forEach(c -> sessions.computeIfAbsent(c, x -> new LinkedHashSet<>()).add(session));
     }
-    sorted().forEach(c -> marks.putIfAbsent(alike(c), marks.size() + 1));
-    alike()
+    Comparator<Caveat> byTopic = Comparator.comparing(c -> c.kind().topic());
+    sessions.keySet().stream()
+        .sorted(byTopic.thenComparing(Caveat::kind))
+        .collect(Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()))
         .forEach(
             (key, caveats) -> {
-              int mark = Objects.requireNonNull(marks.get(key));
-              items.put(mark, item(String.valueOf(mark), caveats));
+              String facts =
+                  caveats.stream()
+                      .map(c -> letters(sessions.getOrDefault(c, Set.of()), count) + c.fact())
+                      .collect(Collectors.joining(" "));
+              add(key, caveats.get(0), facts);
             });
   }
 
-  private List<Caveat> sorted() {
-    Comparator<Caveat> byTopic = Comparator.comparing(c -> c.kind().topic());
-    return sessions.keySet().stream().sorted(byTopic.thenComparing(Caveat::kind)).toList();
+  private void add(Object key, Caveat first, String facts) {
+    int mark = items.size() + 1;
+    String meaning = first.meaning().map(m -> " " + m.text()).orElse("");
+    Item item = new Item(String.valueOf(mark), "caveat-" + mark, facts + meaning);
+    marks.put(key, mark);
+    items.add(item);
+    topics.computeIfAbsent(first.kind().topic(), t -> new ArrayList<>()).add(item);
   }
 
   /** Returns the key that caveats of one mark share. */
@@ -61,13 +77,11 @@ final class CaveatMarks {
     return all;
   }
 
-  /**
-   * Returns the marks of a number, with consecutive ones merged: {@code text} and {@code anchor}.
-   */
-  List<Map<String, Object>> of(List<Caveat> caveats) {
+  /** Returns the marks of a number. */
+  List<Mark> of(List<Caveat> caveats) {
     List<Integer> sorted =
         caveats.stream().map(c -> marks.getOrDefault(alike(c), 0)).distinct().sorted().toList();
-    List<Map<String, Object>> runs = new ArrayList<>();
+    List<Mark> runs = new ArrayList<>();
     int start = 0;
     for (int i = 1; i <= sorted.size(); i++) {
       if (i == sorted.size() || sorted.get(i) != sorted.get(i - 1) + 1) {
@@ -75,57 +89,37 @@ final class CaveatMarks {
         int last = sorted.get(i - 1);
         String joiner = last == first + 1 ? ", " : "\u2013";
         String text = first == last ? "" + first : first + joiner + last;
-        runs.add(Map.of("text", text, "anchor", "caveat-" + first));
+        runs.add(new Mark(text, "caveat-" + first));
         start = i;
       }
     }
     return runs;
   }
 
-  /** Returns the caveats of a number individually, in order of their marks, as {@link #item}. */
-  List<Map<String, Object>> sentences(List<Caveat> caveats) {
+  /** Returns the caveats of a number individually, in order of their marks. */
+  List<Item> sentences(List<Caveat> caveats) {
     return caveats.stream()
         .map(c -> marks.getOrDefault(alike(c), 0))
         .distinct()
         .sorted()
-        .flatMap(mark -> Stream.ofNullable(items.get(mark)))
+        .filter(mark -> mark > 0)
+        .map(mark -> items.get(mark - 1))
         .toList();
   }
 
-  /** Returns the caveats by topic, in order: {@code topic} and {@code items}. */
-  List<Map<String, Object>> byTopic() {
-    Map<Caveat.Topic, List<Map<String, Object>>> byTopic = new EnumMap<>(Caveat.Topic.class);
-    alike()
-        .forEach(
-            (key, caveats) ->
-                byTopic
-                    .computeIfAbsent(caveats.get(0).kind().topic(), k -> new ArrayList<>())
-                    .add(Objects.requireNonNull(items.get(marks.get(key)))));
-    List<Map<String, Object>> topics = new ArrayList<>();
-    byTopic.forEach((topic, items) -> topics.add(Map.of("topic", topic.title(), "items", items)));
-    return topics;
-  }
-
-  private Map<Object, List<Caveat>> alike() {
-    return sorted().stream()
-        .collect(
-            Collectors.groupingBy(CaveatMarks::alike, LinkedHashMap::new, Collectors.toList()));
-  }
-
-  /** Returns a caveat with its mark: {@code mark}, {@code anchor} and {@code sentence}. */
-  private Map<String, Object> item(String mark, List<Caveat> caveats) {
-    String facts = caveats.stream().map(c -> of(c) + c.fact()).collect(Collectors.joining(" "));
-    String meaning = caveats.get(0).meaning().map(m -> " " + m.text()).orElse("");
-    return Map.of("mark", mark, "anchor", "caveat-" + mark, "sentence", facts + meaning);
+  /** Returns the caveats by topic, in order. */
+  List<Topic> byTopic() {
+    return topics.entrySet().stream()
+        .map(e -> new Topic(e.getKey().title(), e.getValue()))
+        .toList();
   }
 
   /**
    * Returns the letters of the sessions that a caveat concerns; empty if it concerns all of them.
    */
-  private String of(Caveat caveat) {
-    Set<Integer> places = sessions.getOrDefault(caveat, Set.of());
-    return places.size() == sessionCount
+  private static String letters(Set<Integer> sessions, int count) {
+    return sessions.size() == count
         ? ""
-        : places.stream().map(SessionNames::letter).collect(Collectors.joining(", ")) + ": ";
+        : sessions.stream().map(SessionNames::letter).collect(Collectors.joining(", ")) + ": ";
   }
 }

@@ -1,20 +1,19 @@
 package taperbook.output.view;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import taperbook.format.DifferenceFormat;
+import java.util.stream.IntStream;
 import taperbook.format.NumberFormatter;
 import taperbook.format.PairText;
 import taperbook.format.RunText;
 import taperbook.format.SessionNames;
 import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberTable.RowView;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
@@ -34,75 +33,110 @@ final class ComparisonPart {
   private final List<SessionResult> sessions;
   private final NumberViews views;
   private final NumberFormatter formatter;
-  private final NumberTable table;
   private final SessionNames names;
+  private final ConditionDifferences apart;
 
-  ComparisonPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
+  ComparisonPart(NumberViews views) {
+    this.result = views.result();
     this.sessions = result.sessions();
     this.views = views;
-    this.formatter = formatter;
-    this.table = new NumberTable(views, formatter);
+    this.formatter = views.formatter();
+    this.apart = new ConditionDifferences(result);
     this.names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
   }
 
-  Map<String, Object> map() {
+  /**
+   * The comparison.
+   *
+   * @param common the numbers on common ground; {@code ground} describes that
+   * @param alike true if all sessions may have started at the same state of charge
+   * @param runs how runs of one car differ; {@code inShort} the same in a sentence
+   * @param mark the label of the best
+   * @param unmarked what is not marked best, and why
+   * @param notKnown a cell of the conditions without a value
+   */
+  record Comparison(
+      boolean present,
+      List<Compared> sessions,
+      List<Pair> pairs,
+      ComparedTable common,
+      List<String> ground,
+      ComparedTable recorded,
+      boolean alike,
+      String runs,
+      String mark,
+      String inShort,
+      List<String> unmarked,
+      String notKnown,
+      List<ConditionDifferences.Condition> conditions,
+      List<ConditionDifferences.Caveats> caveats) {}
+
+  /** A compared session. */
+  record Compared(
+      String letter, String words, String name, String subject, NumberView start, NumberView end) {}
+
+  /** Two sessions against each other. */
+  record Pair(String one, String other, List<String> sentences, List<NumberView> numbers) {}
+
+  /** A table with a column per session; with a column of differences if there are two. */
+  record ComparedTable(List<ComparedRow> rows, boolean differences) {}
+
+  /**
+   * A row of a number.
+   *
+   * @param best index of the best session, or -1
+   * @param complete true if all sessions have the number
+   */
+  record ComparedRow(
+      @Unwrapped RowView row, int best, boolean complete, DifferenceView difference) {}
+
+  /** The difference between two sessions, if there is one. */
+  record DifferenceView(boolean present, String shown, String ends) {}
+
+  Comparison view() {
     boolean present = !result.compared().isEmpty();
-    Map<String, Object> map = new LinkedHashMap<>();
-    map.put("present", present);
-    ConditionDifferences apart = new ConditionDifferences(sessions, formatter);
-    map.put("sessions", present ? heads() : List.of());
-    map.put("pairs", result.pairs().stream().map(this::pair).toList());
-    map.put("common", present ? common() : Map.of("rows", List.of()));
-    map.put("ground", present ? ground() : List.of());
-    map.put("recorded", present ? recorded() : Map.of("rows", List.of()));
-    map.put("alike", sameStart());
-    map.put("runs", present ? RunText.ofComparison(result.runs().spread()) : "");
     boolean single = result.runs().spread().known() == Runs.Known.NOT_MEASURED;
-    map.put(
-        "mark",
-        single ? Texts.of("page.comparison_part.best_run") : Texts.of("page.comparison_part.best"));
-    map.put("inShort", present ? RunText.inShort(result.runs().spread()) : "");
-    map.put("unmarked", present ? new ComparisonCaution(result).sentences() : List.of());
-    map.put("notKnown", Texts.of("page.common.not_known"));
-    map.put("conditions", present ? apart.conditions() : List.of());
-    map.put("caveats", present ? apart.caveats() : List.of());
-    return map;
+    Set<String> common = result.common().ids(result.plan().wishes());
+    ComparedTable none = new ComparedTable(List.of(), false);
+    return new Comparison(
+        present,
+        present ? heads() : List.of(),
+        result.pairs().stream().map(this::pair).toList(),
+        present ? table(common, true) : none,
+        present ? ground() : List.of(),
+        present ? table(recorded(common), false) : none,
+        sameStart(),
+        present ? RunText.ofComparison(result.runs().spread()) : "",
+        single ? Texts.of("page.comparison_part.best_run") : Texts.of("page.comparison_part.best"),
+        present ? RunText.inShort(result.runs().spread()) : "",
+        present ? apart.unmarked() : List.of(),
+        Texts.of("page.common.not_known"),
+        present ? apart.conditions() : List.of(),
+        present ? apart.caveats() : List.of());
   }
 
-  private List<Map<String, Object>> heads() {
-    List<Map<String, Object>> heads = new ArrayList<>();
-    for (int i = 0; i < sessions.size(); i++) {
-      SessionResult session = sessions.get(i);
-      heads.add(
-          Map.of(
-              "letter",
-              SessionNames.letter(i),
-              "words",
-              names.words(i),
-              "name",
-              session.session().name(),
-              "subject",
-              FactTexts.subject(session.session()),
-              "start",
-              views.view(session, "start_soc"),
-              "end",
-              views.view(session, "end_soc")));
-    }
-    return heads;
+  private List<Compared> heads() {
+    return IntStream.range(0, sessions.size()).mapToObj(this::head).toList();
   }
 
-  private Map<String, Object> pair(PairResult pair) {
+  private Compared head(int index) {
+    SessionResult session = sessions.get(index);
+    return new Compared(
+        SessionNames.letter(index),
+        names.words(index),
+        session.session().name(),
+        FactTexts.subject(session.session()),
+        views.view(session, "start_soc"),
+        views.view(session, "end_soc"));
+  }
+
+  private Pair pair(PairResult pair) {
     String other = names.letterOf(pair.other());
     String one = SessionNames.letter(0);
-    return Map.of(
-        "one",
+    return new Pair(
         one,
-        "other",
         other,
-        "sentences",
         sentences(pair, one, other),
-        "numbers",
         pair.numbers().all().stream().map(views::view).toList());
   }
 
@@ -126,17 +160,12 @@ final class ComparisonPart {
     return sentences;
   }
 
-  /** Returns the numbers on common ground that at least one session has. */
-  private Map<String, Object> common() {
-    return table(result.common().ids(result.plan().wishes()), true);
-  }
-
-  private Map<String, Object> recorded() {
+  private Set<String> recorded(Set<String> common) {
     Set<String> ids = new LinkedHashSet<>();
     result.main().numbers().headline().forEach(n -> ids.add(n.id()));
-    ids.removeAll(result.common().ids(result.plan().wishes()));
+    ids.removeAll(common);
     ids.addAll(List.of("peak_c_rate", "energy_added", "session_time"));
-    return table(ids, false);
+    return ids;
   }
 
   /**
@@ -145,9 +174,9 @@ final class ComparisonPart {
    *
    * @param common true for numbers on common ground, which have marks and differences
    */
-  private Map<String, Object> table(Set<String> ids, boolean common) {
+  private ComparedTable table(Set<String> ids, boolean common) {
     boolean likeForLike = common || sameStart();
-    List<Map<String, Object>> rows = new ArrayList<>();
+    List<ComparedRow> rows = new ArrayList<>();
     for (String id : ids) {
       String without = Metric.withoutInterruptions(id);
       List<Optional<ReportNumber>> as = sessions.stream().map(s -> s.numbers().find(id)).toList();
@@ -164,8 +193,7 @@ final class ComparisonPart {
           .ifPresent(n -> rows.add(row(n, as, likeForLike && interrupted.isEmpty())));
       interrupted.ifPresent(n -> rows.add(row(n, steady, likeForLike)));
     }
-    boolean pair = common && result.pairs().size() == 1;
-    return Map.of("rows", rows, "differences", pair);
+    return new ComparedTable(rows, common && result.pairs().size() == 1);
   }
 
   private static String session(Optional<ReportNumber> number) {
@@ -173,32 +201,28 @@ final class ComparisonPart {
   }
 
   /** Returns a row with the label of one of its numbers. */
-  private Map<String, Object> row(
+  private ComparedRow row(
       ReportNumber named, List<Optional<ReportNumber>> numbers, boolean likeForLike) {
-    boolean fair = likeForLike && new ComparisonCaution(result).mayMark(numbers);
+    boolean fair = likeForLike && apart.mayMark(numbers);
     OptionalInt best = fair ? Best.of(numbers, result.runs().spread()) : OptionalInt.empty();
-    Map<String, Object> row = table.row(new NumberTable.Row(named.label(), numbers));
-    row.put("best", best.orElse(-1));
-    row.put(
-        "complete", numbers.stream().allMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()));
-    row.put("difference", difference(named.id()));
-    return row;
+    return new ComparedRow(
+        views.row(new NumberTable.Row(named.label(), numbers)),
+        best.orElse(-1),
+        numbers.stream().allMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()),
+        difference(named.id()));
   }
 
   /** Returns which of two sessions is ahead, and by how much; empty for more than two. */
-  private Map<String, Object> difference(String id) {
+  private DifferenceView difference(String id) {
     Optional<ReportNumber> difference =
         result.pairs().size() == 1
             ? result.pairs().get(0).numbers().find(PairResult.differenceId(id))
             : Optional.empty();
     return difference
         .filter(d -> d.estimate().isPresent())
-        .map(
-            d -> new DifferenceFormat(d, SessionNames.letter(0), SessionNames.letter(1), formatter))
-        .map(
-            text ->
-                Map.<String, Object>of("present", true, "shown", text.words(), "ends", text.ends()))
-        .orElse(Map.of("present", false));
+        .map(d -> formatter.difference(d, SessionNames.letter(0), SessionNames.letter(1)))
+        .map(text -> new DifferenceView(true, text.words(), text.ends()))
+        .orElse(new DifferenceView(false, "", ""));
   }
 
   /** Describes how the common ground was determined and its effect on the headline number. */

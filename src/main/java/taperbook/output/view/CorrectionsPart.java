@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberView.Plain;
 import taperbook.quantity.Estimate;
 import taperbook.result.Correction;
 import taperbook.result.MovedNumber;
@@ -26,6 +26,22 @@ final class CorrectionsPart {
 
   private static final int MOST_CHANGES = 8;
 
+  /**
+   * A correction; only the latest lists its changes and the numbers that moved.
+   *
+   * @param rest how many numbers are not listed, or empty
+   */
+  record Entry(
+      String date,
+      String reason,
+      String sum,
+      List<String> changes,
+      List<Moved> moved,
+      String rest) {}
+
+  /** A number before and after a correction, with the numbers of the changes that moved it. */
+  record Moved(String label, Plain before, Plain after, boolean beyond, String causes) {}
+
   private final String session;
   private final List<String> headline;
   private final NumberFormatter formatter;
@@ -42,33 +58,24 @@ final class CorrectionsPart {
     this.formatter = formatter;
   }
 
-  /**
-   * Returns one entry per correction: {@code date}, {@code reason}, {@code sum}, {@code changes},
-   * {@code moved}, {@code rest}.
-   */
-  List<Map<String, Object>> of(List<Correction> corrections) {
-    List<Map<String, Object>> entries = new ArrayList<>();
+  /** Returns one entry per correction. */
+  List<Entry> of(List<Correction> corrections) {
+    List<Entry> entries = new ArrayList<>();
     for (int i = 0; i < corrections.size(); i++) {
       entries.add(0, entry(corrections.get(i), i == corrections.size() - 1));
     }
     return entries;
   }
 
-  private Map<String, Object> entry(Correction correction, boolean latest) {
+  private Entry entry(Correction correction, boolean latest) {
     List<MovedNumber> first = latest ? first(correction.moved()) : List.of();
     List<String> changes = latest ? changes(correction, first) : List.of();
-    return Map.of(
-        "date",
+    return new Entry(
         NumberFormatter.date(correction.day()),
-        "reason",
         correction.reason(),
-        "sum",
         sum(correction),
-        "changes",
         changes,
-        "moved",
         first.stream().map(m -> moved(m, changes)).toList(),
-        "rest",
         rest(correction, first));
   }
 
@@ -84,9 +91,7 @@ final class CorrectionsPart {
     return Texts.of(
         "page.corrections_part.moved_by_more_than_other",
         since,
-        all == 1
-            ? Texts.of("page.corrections_part.1_number")
-            : Texts.of("page.corrections_part.numbers", all),
+        Texts.count(all, "count.number", "count.numbers"),
         beyond == 0 ? Texts.of("page.corrections_part.none") : String.valueOf(beyond));
   }
 
@@ -114,17 +119,12 @@ final class CorrectionsPart {
     return changes.stream().limit(MOST_CHANGES).toList();
   }
 
-  private Map<String, Object> moved(MovedNumber number, List<String> changes) {
-    return Map.of(
-        "label",
+  private Moved moved(MovedNumber number, List<String> changes) {
+    return new Moved(
         label(number),
-        "before",
         amount(number, number.before()),
-        "after",
         amount(number, number.after()),
-        "beyond",
         number.isOutsideInterval(),
-        "causes",
         number.causes().stream()
             .map(changes::indexOf)
             .filter(i -> i >= 0)
@@ -132,9 +132,8 @@ final class CorrectionsPart {
             .collect(Collectors.joining(", ")));
   }
 
-  private Map<String, String> amount(MovedNumber number, Optional<Estimate> estimate) {
-    return Map.of(
-        "value", formatter.value(number, estimate), "range", formatter.range(number, estimate));
+  private Plain amount(MovedNumber number, Optional<Estimate> estimate) {
+    return new Plain(formatter.value(number, estimate), formatter.range(number, estimate));
   }
 
   /** Describes how many numbers are not in the table. */
@@ -144,10 +143,10 @@ final class CorrectionsPart {
           ? Texts.of("page.corrections_part.all_are")
           : "";
     }
-    int more = correction.moved().size() - first.size();
-    return more == 1
-        ? Texts.of("page.corrections_part.1_more_is")
-        : Texts.of("page.corrections_part.more_are", more);
+    return Texts.count(
+        correction.moved().size() - first.size(),
+        "page.corrections_part.more_is",
+        "page.corrections_part.more_are");
   }
 
   private String label(MovedNumber number) {

@@ -3,7 +3,6 @@ package taperbook.output.view;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import taperbook.result.Assumption;
 import taperbook.result.Method;
@@ -16,6 +15,12 @@ public final class Definitions {
   private final Set<Method> methods = EnumSet.noneOf(Method.class);
   private final Set<Assumption> assumptions = EnumSet.noneOf(Assumption.class);
 
+  /** A method, with the marks of its assumptions. */
+  public record Meaning(String title, String definition, List<String> assumptions) {}
+
+  /** An assumption. */
+  public record Premise(String mark, String sentence, String source) {}
+
   private Definitions() {}
 
   /** Collects the definitions of all numbers of some sessions. */
@@ -27,17 +32,14 @@ public final class Definitions {
   }
 
   /** Returns every method in use, with the marks of its assumptions. */
-  public List<Map<String, Object>> methods() {
+  public List<Meaning> methods() {
     List<Assumption> order = new ArrayList<>(assumptions);
     return methods.stream()
         .map(
             m ->
-                Map.<String, Object>of(
-                    "title",
+                new Meaning(
                     m.title(),
-                    "definition",
                     m.definition(),
-                    "assumptions",
                     m.assumptions().stream()
                         .map(order::indexOf)
                         .sorted()
@@ -47,14 +49,10 @@ public final class Definitions {
   }
 
   /** Returns every assumption of these methods, lettered. */
-  public List<Map<String, Object>> assumptions() {
-    List<Map<String, Object>> list = new ArrayList<>();
+  public List<Premise> assumptions() {
+    List<Premise> list = new ArrayList<>();
     for (Assumption a : assumptions) {
-      list.add(
-          Map.of(
-              "mark", letter(list.size()),
-              "sentence", a.sentence(),
-              "source", a.source()));
+      list.add(new Premise(letter(list.size()), a.sentence(), a.source()));
     }
     return list;
   }

@@ -2,9 +2,7 @@ package taperbook.output.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import taperbook.format.EventText;
-import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
 import taperbook.output.data.RowRuns;
 import taperbook.plan.ReportPlan;
@@ -24,37 +22,41 @@ final class EventTables {
   private final NumberViews views;
   private final EventText eventText;
 
-  EventTables(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
+  /** An event; the letter of the session is empty for the reported one. */
+  record EventRow(
+      String number, String letter, String when, String charge, String what, String row) {}
+
+  EventTables(NumberViews views) {
+    this.result = views.result();
     this.views = views;
-    this.eventText = new EventText(formatter);
+    this.eventText = new EventText(views.formatter());
   }
 
   /** Returns the events of the reported session, numbered as in its chart. */
-  List<Map<String, Object>> events() {
+  List<EventRow> events() {
     return events(result.main(), "");
   }
 
   /** Returns the events of the compared sessions, each with its letter. */
-  List<Map<String, Object>> ofOthers() {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  List<EventRow> ofOthers() {
+    List<EventRow> rows = new ArrayList<>();
     for (int i = 1; i < result.sessions().size(); i++) {
       rows.addAll(events(result.sessions().get(i), SessionNames.letter(i)));
     }
     return rows;
   }
 
-  private List<Map<String, Object>> events(SessionResult session, String letter) {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  private List<EventRow> events(SessionResult session, String letter) {
+    List<EventRow> rows = new ArrayList<>();
     for (Event event : session.events().subList(0, Math.min(MOST, session.events().size()))) {
       rows.add(
-          Map.of(
-              "number", "" + (rows.size() + 1),
-              "letter", letter,
-              "when", eventText.when(event),
-              "charge", eventText.charge(event),
-              "what", eventText.what(event),
-              "row", String.join(", ", RowRuns.lines(event.rows()).values())));
+          new EventRow(
+              "" + (rows.size() + 1),
+              letter,
+              eventText.when(event),
+              eventText.charge(event),
+              eventText.what(event),
+              String.join(", ", RowRuns.lines(event.rows()).values())));
     }
     return rows;
   }
@@ -63,9 +65,9 @@ final class EventTables {
    * Returns the total interruption, and each requested number that includes an interruption
    * followed by the same without it.
    */
-  List<Map<String, Object>> interrupted() {
+  List<NumberView> interrupted() {
     Numbers numbers = result.main().numbers();
-    List<Map<String, Object>> rows = new ArrayList<>();
+    List<NumberView> rows = new ArrayList<>();
     numbers.find("interruption_time").ifPresent(n -> rows.add(views.view(n)));
     ReportPlan plan = result.plan();
     List<String> ids = new ArrayList<>();

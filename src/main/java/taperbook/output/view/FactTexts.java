@@ -1,6 +1,6 @@
 package taperbook.output.view;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,11 +9,14 @@ import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
+import taperbook.result.ReportResult;
+import taperbook.result.SessionResult;
 import taperbook.session.ConditionItem;
 import taperbook.session.Fact;
 import taperbook.session.Facts;
 import taperbook.session.Item;
 import taperbook.session.RangeItem;
+import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /** Formats stated facts: as written, since they are the tester's and not computed. */
@@ -22,22 +25,24 @@ public final class FactTexts {
   private static final List<Unit> MIXED =
       List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.CELSIUS, Unit.WATT_HOUR_PER_KILOMETRE);
 
+  /** Base units of the quantities that follow the report's unit of distance. */
+  private static final List<Unit> FOLLOWING =
+      List.of(Unit.KILOMETRE, Unit.KILOMETRE_PER_HOUR, Unit.WATT_HOUR_PER_KILOMETRE);
+
+  /** A stated fact. */
+  record Stated(String item, String value, String known) {}
+
   private FactTexts() {}
 
   /** Returns all facts of a file in order; unknown ones are marked as such. */
-  static <I extends Enum<I> & Item> List<Map<String, Object>> table(Facts<I> facts) {
-    List<Map<String, Object>> rows = new ArrayList<>();
-    facts
-        .all()
-        .forEach(
-            (item, fact) ->
-                rows.add(
-                    Map.of(
-                        "item", capital(item.words()),
-                        "value",
-                            fact.isKnown() ? withSpread(fact) : Texts.of("page.common.not_known"),
-                        "known", fact.isKnown() ? fact.howKnown().words() : "")));
-    return rows;
+  static <I extends Enum<I> & Item> List<Stated> table(Facts<I> facts) {
+    return facts.all().entrySet().stream().map(e -> stated(e.getKey(), e.getValue())).toList();
+  }
+
+  private static Stated stated(Item item, Fact fact) {
+    return fact.isKnown()
+        ? new Stated(capital(item.words()), withSpread(fact), fact.howKnown().words())
+        : new Stated(capital(item.words()), Texts.of("page.common.not_known"), "");
   }
 
   /** Describes the subject of a report: vehicle, place and day. */
@@ -54,24 +59,16 @@ public final class FactTexts {
    * Describes the charge of the drive, such as {@code from 92 % to 11 %}, as far as it is known.
    */
   static String drive(Facts<RangeItem> facts, NumberFormatter formatter) {
-    return facts
-        .known(RangeItem.DISTANCE)
-        .flatMap(
-            distance ->
-                facts
-                    .known(RangeItem.START_SOC)
-                    .flatMap(
-                        start ->
-                            facts
-                                .known(RangeItem.END_SOC)
-                                .map(
-                                    end ->
-                                        Texts.of(
-                                            "page.fact_texts.from_to_of_displayed_charge",
-                                            value(distance, formatter),
-                                            value(start),
-                                            value(end)))))
-        .orElse("");
+    Optional<Fact> distance = facts.known(RangeItem.DISTANCE);
+    Optional<Fact> start = facts.known(RangeItem.START_SOC);
+    Optional<Fact> end = facts.known(RangeItem.END_SOC);
+    return distance.isEmpty() || start.isEmpty() || end.isEmpty()
+        ? ""
+        : Texts.of(
+            "page.fact_texts.from_to_of_displayed_charge",
+            value(distance.get(), formatter),
+            value(start.get()),
+            value(end.get()));
   }
 
   /** Returns a known fact with its unit. */
@@ -86,12 +83,56 @@ public final class FactTexts {
    * differs, such as {@code 55.4 °F (13 °C)}.
    */
   static String value(Fact fact, NumberFormatter formatter) {
-    Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
-    Optional<Unit> base =
-        written.flatMap(u -> MIXED.stream().filter(b -> b.quantity() == u.quantity()).findFirst());
-    return base.filter(b -> formatter.shown(b) != written.orElseThrow())
-        .map(b -> formatter.value(fact.amount().orElseThrow(), b) + " (" + value(fact) + ")")
+    return converted(fact, MIXED, formatter)
+        .map(converted -> converted + " (" + value(fact) + ")")
         .orElseGet(() -> value(fact));
+  }
+
+  /** Returns the fact as {@link #value(Fact, NumberFormatter)}, or that it is not known. */
+  static String valueIfKnown(Optional<Fact> fact, NumberFormatter formatter) {
+    return fact.map(f -> value(f, formatter)).orElse(Texts.of("page.common.not_known"));
+  }
+
+  /** Returns the fact in the report's unit, if that differs and is one of these. */
+  private static Optional<String> converted(
+      Fact fact, List<Unit> bases, NumberFormatter formatter) {
+    Optional<Unit> written = Unit.ofSymbol(fact.unit()).filter(u -> fact.amount().isPresent());
+    return written
+        .flatMap(u -> bases.stream().filter(b -> b.quantity() == u.quantity()).findFirst())
+        .filter(b -> formatter.shown(b) != written.orElseThrow())
+        .map(b -> formatter.value(fact.amount().orElseThrow(), b));
+  }
+
+  /**
+   * Returns all facts by session or range test and by item, in the report's unit of distance: for a
+   * session its conditions and, for items these lack, those of its vehicle's range test; for a
+   * range test its own. Unknown facts are marked as such.
+   */
+  public static Map<String, Map<String, String>> of(ReportResult result) {
+    NumberFormatter formatter = new NumberFormatter(result.plan().style());
+    Map<String, Map<String, String>> all = new LinkedHashMap<>();
+    for (SessionResult session : result.sessions()) {
+      Map<String, String> facts = words(session.session().conditions(), formatter);
+      Optional<RangeTest> test = session.rangeTest();
+      test.ifPresent(t -> words(t.facts(), formatter).forEach(facts::putIfAbsent));
+      all.put(session.session().name(), facts);
+      test.ifPresent(t -> all.putIfAbsent(t.name(), words(t.facts(), formatter)));
+    }
+    return all;
+  }
+
+  private static <I extends Enum<I> & Item> Map<String, String> words(
+      Facts<I> facts, NumberFormatter formatter) {
+    Map<String, String> words = new LinkedHashMap<>();
+    facts.all().forEach((item, fact) -> words.put(item.words(), words(fact, formatter)));
+    return words;
+  }
+
+  /** Returns a fact as stated, or in the report's unit of distance if that differs. */
+  static String words(Fact fact, NumberFormatter formatter) {
+    return fact.isKnown()
+        ? converted(fact, FOLLOWING, formatter).orElseGet(() -> value(fact))
+        : Texts.of("page.common.not_known");
   }
 
   /** Returns a known fact with its unit and stated uncertainty. */

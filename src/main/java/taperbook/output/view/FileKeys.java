@@ -12,31 +12,29 @@ import taperbook.session.RowRef;
 final class FileKeys {
   private final Map<String, String> keys = new LinkedHashMap<>();
 
+  /** An input file. */
+  record Input(String key, String file, String sha256) {}
+
+  /** Lines of an input file. */
+  record Place(String key, String lines) {}
+
   /** Assigns keys F1, F2 and so on, in the order of the files. */
   FileKeys(List<InputFile> inputs) {
     inputs.forEach(input -> keys.computeIfAbsent(input.path(), path -> "F" + (keys.size() + 1)));
   }
 
-  /** Returns the listed files: {@code key}, {@code file}, {@code sha256}. */
-  static List<Map<String, Object>> list(List<InputFile> inputs) {
-    FileKeys keys = new FileKeys(inputs);
-    return inputs.stream().map(keys::input).toList();
+  /** Returns the listed files. */
+  List<Input> list(List<InputFile> inputs) {
+    return inputs.stream()
+        .map(i -> new Input(keys.getOrDefault(i.path(), ""), i.path(), i.sha256()))
+        .toList();
   }
 
-  /** Returns the rows, file by file: {@code key} and {@code lines}. */
-  List<Map<String, Object>> places(List<RowRef> rows) {
-    List<Map<String, Object>> places = new ArrayList<>();
+  /** Returns the rows, file by file. */
+  List<Place> places(List<RowRef> rows) {
+    List<Place> places = new ArrayList<>();
     RowRuns.lines(rows)
-        .forEach(
-            (file, lines) ->
-                places.add(Map.of("key", keys.getOrDefault(file, file), "lines", lines)));
+        .forEach((file, lines) -> places.add(new Place(keys.getOrDefault(file, file), lines)));
     return places;
-  }
-
-  private Map<String, Object> input(InputFile input) {
-    return Map.of(
-        "key", keys.getOrDefault(input.path(), ""),
-        "file", input.path(),
-        "sha256", input.sha256());
   }
 }

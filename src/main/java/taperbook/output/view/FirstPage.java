@@ -1,8 +1,6 @@
 package taperbook.output.view;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,9 +16,10 @@ import taperbook.session.Caveat;
 import taperbook.session.Caveat.Kind;
 import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
+import taperbook.session.Session;
 
 /** The contents of a report's first page other than the answer and the chart. */
-final class FirstPage {
+public final class FirstPage {
   /** Maximum number of numbers side by side at the top. */
   private static final int MOST_NUMBERS = 3;
 
@@ -41,31 +40,40 @@ final class FirstPage {
   private final NumberViews views;
   private final NumberFormatter formatter;
 
-  FirstPage(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
+  FirstPage(NumberViews views) {
+    this.result = views.result();
     this.views = views;
-    this.formatter = formatter;
+    this.formatter = views.formatter();
   }
 
-  /** Returns the model, as described at the top of {@code report.ftlh}. */
-  Map<String, Object> map() {
-    Map<String, Object> map = new LinkedHashMap<>();
+  /**
+   * The numbers at the top, the driven range, and the caveats that matter most.
+   *
+   * @param rest all other headline numbers
+   * @param mind the most severe caveat, or empty
+   * @param facts the facts of that one and of the next most severe ones
+   */
+  public record First(
+      List<NumberView> numbers,
+      List<NumberView> rest,
+      NumberView range,
+      String rangeAt,
+      String mind,
+      List<String> facts) {}
+
+  First view() {
     List<ReportNumber> first = numbers();
-    map.put("numbers", first.stream().map(n -> HeadlineFormat.cell(views, n)).toList());
-    map.put(
-        "rest",
+    List<Mind> mainCaveats = mainCaveats();
+    return new First(
+        first.stream().map(views::headline).toList(),
         result.main().numbers().headline().stream()
             .filter(n -> !first.contains(n))
-            .map(n -> HeadlineFormat.cell(views, n))
-            .toList());
-    map.put("range", views.view(result.main(), "driven_range_full"));
-    map.put("rangeAt", result.main().rangeTest().map(this::conditions).orElse(""));
-    List<Mind> mainCaveats = mainCaveats();
-    map.put(
-        "mind",
-        mainCaveats.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""));
-    map.put("facts", mainCaveats.stream().map(m -> m.of() + m.caveat().fact()).toList());
-    return map;
+            .map(views::headline)
+            .toList(),
+        views.view(result.main(), "driven_range_full"),
+        result.main().rangeTest().map(this::conditions).orElse(""),
+        mainCaveats.stream().findFirst().map(m -> m.of() + m.caveat().sentence()).orElse(""),
+        mainCaveats.stream().map(m -> m.of() + m.caveat().fact()).toList());
   }
 
   /** Returns two distances and the window; without distances other headline numbers. */
@@ -101,29 +109,26 @@ final class FirstPage {
    * their names, then other caveats of the reported session.
    */
   private List<Mind> mainCaveats() {
-    List<SessionResult> sessions = result.sessions();
-    SessionNames names = SessionNames.of(sessions.stream().map(SessionResult::session).toList());
     Stream<Mind> severe =
-        IntStream.range(0, sessions.size())
+        IntStream.range(0, result.sessions().size())
             .boxed()
-            .flatMap(
-                i ->
-                    of(GRAVEST, sessions.get(i).caveats())
-                        .map(
-                            c ->
-                                new Mind(
-                                    i == 0
-                                        ? ""
-                                        : Texts.of("page.first_page.of", names.inSentence(i)),
-                                    c)));
-    Stream<Mind> less = of(LESS, result.main().caveats()).map(c -> new Mind("", c));
-    return Stream.concat(severe, less).toList();
+            .flatMap(i -> of(GRAVEST, result.sessions().get(i), nameOf(i)));
+    return Stream.concat(severe, of(LESS, result.main(), "")).toList();
+  }
+
+  private String nameOf(int session) {
+    List<Session> sessions = result.sessions().stream().map(SessionResult::session).toList();
+    return session == 0
+        ? ""
+        : Texts.of("page.first_page.of", SessionNames.of(sessions).inSentence(session));
   }
 
   /** A caveat with the name of its session, which is empty for the reported one. */
   private record Mind(String of, Caveat caveat) {}
 
-  private static Stream<Caveat> of(List<Kind> kinds, List<Caveat> caveats) {
-    return kinds.stream().flatMap(kind -> caveats.stream().filter(c -> c.kind() == kind));
+  private static Stream<Mind> of(List<Kind> kinds, SessionResult session, String name) {
+    return kinds.stream()
+        .flatMap(kind -> session.caveats().stream().filter(c -> c.kind() == kind))
+        .map(caveat -> new Mind(name, caveat));
   }
 }

@@ -14,30 +14,27 @@ import taperbook.result.SessionResult;
 import taperbook.session.Channel;
 import taperbook.session.Trace;
 
-/**
- * The contents of the methods section: definitions, assumptions, displays, and withheld numbers.
- */
+/** The contents of the methods section: intervals, displays, budgets, and withheld numbers. */
 final class MethodsPart {
   private final ReportResult result;
   private final NumberFormatter formatter;
-  private final Definitions definitions;
+
+  /** The coverages in per cent, if there are any, and whether some intervals are bounds. */
+  record Intervals(boolean bounds, List<String> coverages) {}
+
+  /** What the display of a channel shows. */
+  record Display(String session, String channel, String step, String clock, String readings) {}
+
+  /** The labels of the numbers that are withheld for a reason. */
+  record Withheld(String reason, List<String> labels) {}
 
   MethodsPart(ReportResult result, NumberFormatter formatter) {
     this.result = result;
     this.formatter = formatter;
-    this.definitions =
-        Definitions.of(result.sessions().stream().map(SessionResult::numbers).toList());
   }
 
-  /** Returns every method in use, with the marks of its assumptions. */
-  List<Map<String, Object>> definitions() {
-    return definitions.methods();
-  }
-
-  /**
-   * Describes the intervals: coverages in per cent, if there are any, and whether some are bounds.
-   */
-  Map<String, Object> intervals() {
+  /** Describes the intervals. */
+  Intervals intervals() {
     List<Double> coverages =
         result.sessions().stream()
             .flatMap(s -> s.numbers().all().stream())
@@ -45,21 +42,14 @@ final class MethodsPart {
             .distinct()
             .sorted()
             .toList();
-    return Map.of(
-        "bounds",
+    return new Intervals(
         coverages.contains(1.0),
-        "coverages",
         coverages.stream().filter(c -> c < 1).map(NumberViews::share).toList());
   }
 
-  /** Returns every assumption of these methods, lettered. */
-  List<Map<String, Object>> assumptions() {
-    return definitions.assumptions();
-  }
-
   /** Returns the step of each display that was read. */
-  List<Map<String, Object>> displays() {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  List<Display> displays() {
+    List<Display> rows = new ArrayList<>();
     for (SessionResult session : result.sessions()) {
       session
           .session()
@@ -69,14 +59,14 @@ final class MethodsPart {
     return rows;
   }
 
-  private Map<String, Object> display(SessionResult session, Channel channel, Trace trace) {
+  private Display display(SessionResult session, Channel channel, Trace trace) {
     Unit unit = Unit.base(channel.quantity());
-    return Map.of(
-        "session", session.session().name(),
-        "channel", channel.columnName(),
-        "step", step(2 * trace.halfStep(), unit),
-        "clock", step(2 * trace.clockHalfStep(), Unit.SECOND),
-        "readings", String.valueOf(trace.size()));
+    return new Display(
+        session.session().name(),
+        channel.columnName(),
+        step(2 * trace.halfStep(), unit),
+        step(2 * trace.clockHalfStep(), Unit.SECOND),
+        String.valueOf(trace.size()));
   }
 
   private String step(double amount, Unit unit) {
@@ -86,7 +76,7 @@ final class MethodsPart {
   }
 
   /** Returns the withheld numbers, grouped by reason. */
-  List<Map<String, Object>> withheld() {
+  List<Withheld> withheld() {
     Map<String, List<String>> byReason = new LinkedHashMap<>();
     for (SessionResult session : result.sessions()) {
       for (ReportNumber number : session.numbers().all()) {
@@ -99,8 +89,8 @@ final class MethodsPart {
                         .add(label(session, number)));
       }
     }
-    List<Map<String, Object>> list = new ArrayList<>();
-    byReason.forEach((reason, labels) -> list.add(Map.of("reason", reason, "labels", labels)));
+    List<Withheld> list = new ArrayList<>();
+    byReason.forEach((reason, labels) -> list.add(new Withheld(reason, labels)));
     return list;
   }
 

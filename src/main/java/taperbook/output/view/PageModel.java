@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
@@ -20,43 +21,118 @@ import taperbook.result.SessionResult;
 import taperbook.session.Caveat;
 import taperbook.session.ConditionItem;
 import taperbook.session.InputFile;
+import taperbook.session.Session;
 
 /** The template model of a report without charts, article and styles. */
 public final class PageModel {
-  private final ReportResult result;
-  private final NumberFormatter formatter;
-  private final NumberViews views;
-  private final CaveatMarks marks;
+  private static final int MOST_SOURCES = 3;
 
-  /** Creates the model of one report. */
-  public PageModel(ReportResult result) {
-    this.result = result;
-    this.formatter = new NumberFormatter(result.plan().style());
-    this.marks = new CaveatMarks(result);
-    this.views = new NumberViews(result, formatter, marks);
-  }
+  private final ReportResult result;
+  private final List<InputFile> inputs;
+  private final NumberViews views;
+  private final Tables tables;
+  private final Report report;
+  private final FirstPage.First first;
+  private final List<CorrectionsPart.Entry> corrections;
 
   /**
-   * Returns plain maps, lists, strings and booleans; the head of {@code report.ftlh} describes
-   * them.
+   * The heading of a report and what it is about.
+   *
+   * @param author may be empty
+   * @param zero what elapsed times are counted from
+   */
+  public record Report(
+      String name,
+      String title,
+      String author,
+      String date,
+      String isoDate,
+      String subject,
+      String session,
+      String basis,
+      String program,
+      String vehicle,
+      String place,
+      String sessionDate,
+      String zero) {}
+
+  /** The numbers of a session or of two against each other; groups leave out withheld ones. */
+  record NumberList(String session, List<NumberView> numbers, List<Group> groups) {}
+
+  /** Measured numbers of one method and basis. */
+  record Group(String method, String basis, List<Placed> numbers) {}
+
+  /** A number with its rows of input. */
+  record Placed(@Unwrapped NumberView number, List<FileKeys.Place> places) {}
+
+  /** The largest sources of a number's uncertainty, and how to reduce it. */
+  record Budget(String label, List<Source> sources, String advice) {}
+
+  /** A source of uncertainty with its share. */
+  record Source(String words, String share) {}
+
+  /**
+   * Creates the model of one report.
    *
    * @param inputs the input files of the report
    * @param corrections corrections since publication
    * @param date date of the report
    * @param program name and version of the program
    */
-  public Map<String, Object> map(
-      List<InputFile> inputs, List<Correction> corrections, LocalDate date, String program) {
-    Tables tables = new Tables(result, views, formatter);
-    MethodsPart methods = new MethodsPart(result, formatter);
+  public PageModel(
+      ReportResult result,
+      List<InputFile> inputs,
+      List<Correction> corrections,
+      LocalDate date,
+      String program) {
+    this.result = result;
+    this.inputs = List.copyOf(inputs);
+    this.views = new NumberViews(result);
+    this.tables = new Tables(views);
+    this.report = report(date, program);
+    this.first = new FirstPage(views).view();
+    this.corrections =
+        new CorrectionsPart(
+                result.main().session().name(),
+                headline().stream().map(ReportNumber::id).toList(),
+                views.formatter())
+            .of(corrections);
+  }
+
+  /** Returns the heading of the report. */
+  public Report report() {
+    return report;
+  }
+
+  /** Returns the contents of the first page. */
+  public FirstPage.First first() {
+    return first;
+  }
+
+  /** Returns the table by state of charge. */
+  public NumberTable<NumberTable.RowView> milestones() {
+    return tables.milestones();
+  }
+
+  /** Returns the date of the latest correction, if there was one. */
+  public Optional<String> corrected() {
+    return corrections.stream().map(CorrectionsPart.Entry::date).findFirst();
+  }
+
+  /** Returns records, lists, texts and booleans; the head of {@code report.ftlh} describes them. */
+  public Map<String, Object> map() {
+    MethodsPart methods = new MethodsPart(result, views.formatter());
+    Definitions definitions =
+        Definitions.of(result.sessions().stream().map(SessionResult::numbers).toList());
+    FileKeys keys = new FileKeys(inputs);
     Map<String, Object> map = new LinkedHashMap<>();
-    map.put("report", report(date, program));
-    map.put("headline", headline().stream().map(n -> HeadlineFormat.cell(views, n)).toList());
-    map.put("first", new FirstPage(result, views, formatter).map());
-    map.put("budgets", Budgets.of(headline()));
+    map.put("report", report);
+    map.put("headline", headline().stream().map(views::headline).toList());
+    map.put("first", first);
+    map.put("budgets", budgets());
     map.put("intervals", methods.intervals());
     map.put("milestones", tables.milestones());
-    EventTables events = new EventTables(result, views, formatter);
+    EventTables events = new EventTables(views);
     map.put("events", events.events());
     map.put("interrupted", events.interrupted());
     map.put("othersEvents", events.ofOthers());
@@ -64,7 +140,7 @@ public final class PageModel {
     map.put("stops", tables.stops());
     map.put("speeds", tables.speeds());
     map.put("door", tables.door());
-    map.put("segments", new CurvePart(result.main(), views).segments());
+    map.put("segments", tables.segments());
     map.put("curve", views.measured(result.main(), Role.CURVE));
     map.put("energy", views.measured(result.main(), Role.ENERGY));
     map.put("laterStops", views.views(result.main(), Role.STOPS));
@@ -76,53 +152,43 @@ public final class PageModel {
             .map(Caveat::sentence)
             .distinct()
             .toList());
-    map.put("range", new RangeBasis(result.main(), views, formatter).map());
+    map.put("range", new RangeBasis(views).view());
     map.put("checks", tables.checks());
-    map.put("comparison", new ComparisonPart(result, views, formatter).map());
-    map.put("repeats", new RepeatsPart(result, views, formatter).map());
-    map.put("corrections", correctionsPart().of(corrections));
-    map.put("road", new RoadPart(result, views, formatter).map());
+    map.put("comparison", new ComparisonPart(views).view());
+    map.put("repeats", new RepeatsPart(views).view());
+    map.put("corrections", corrections);
+    map.put("road", new RoadPart(views).view());
     map.put("withheld", methods.withheld());
-    map.put("definitions", methods.definitions());
-    map.put("assumptions", methods.assumptions());
+    map.put("definitions", definitions.methods());
+    map.put("assumptions", definitions.assumptions());
     map.put("displays", methods.displays());
     map.put("conditions", FactTexts.table(result.main().session().conditions()));
-    map.put("caveats", marks.byTopic());
-    map.put("day", SessionConditions.of(result.main().session(), formatter));
+    map.put("caveats", views.marks().byTopic());
+    map.put("day", SessionConditions.of(result.main().session(), views.formatter()));
     map.put("began", views.view(result.main(), "start_soc"));
-    map.put("numbers", numbers(new FileKeys(inputs)));
-    map.put("inputs", FileKeys.list(inputs));
+    map.put("numbers", numbers(keys));
+    map.put("inputs", keys.list(inputs));
     return map;
   }
 
-  private Map<String, Object> report(LocalDate date, String program) {
+  private Report report(LocalDate date, String program) {
     ReportPlan plan = result.plan();
-    Map<String, Object> report = new LinkedHashMap<>();
-    report.put("name", plan.name());
-    report.put("title", plan.heading().title());
-    report.put("author", plan.heading().author());
-    report.put("date", NumberFormatter.date(plan.heading().published().orElse(date)));
-    report.put("isoDate", plan.heading().published().orElse(date).toString());
-    report.put("subject", FactTexts.subject(result.main().session()));
-    report.put("session", result.main().session().name());
-    report.put("basis", plan.style().basis().words());
-    report.put("program", program);
-    report.put("vehicle", stated(ConditionItem.VEHICLE));
-    report.put("place", stated(ConditionItem.PLACE));
-    report.put("sessionDate", stated(ConditionItem.DATE));
-    report.put(
-        "zero",
-        result.main().session().countsFromPluggingIn()
-            ? Texts.of("label.plugging_in")
-            : Texts.of("label.first_row"));
-    return report;
-  }
-
-  private CorrectionsPart correctionsPart() {
-    return new CorrectionsPart(
-        result.main().session().name(),
-        headline().stream().map(ReportNumber::id).toList(),
-        formatter);
+    Session session = result.main().session();
+    LocalDate published = plan.heading().published().orElse(date);
+    return new Report(
+        plan.name(),
+        plan.heading().title(),
+        plan.heading().author(),
+        NumberFormatter.date(published),
+        published.toString(),
+        FactTexts.subject(session),
+        session.name(),
+        plan.style().basis().words(),
+        program,
+        stated(ConditionItem.VEHICLE),
+        stated(ConditionItem.PLACE),
+        stated(ConditionItem.DATE),
+        Texts.of(session.countsFromPluggingIn() ? "label.plugging_in" : "label.first_row"));
   }
 
   private String stated(ConditionItem item) {
@@ -133,8 +199,8 @@ public final class PageModel {
     return result.main().numbers().headline();
   }
 
-  private List<Map<String, Object>> numbers(FileKeys keys) {
-    List<Map<String, Object>> all = new ArrayList<>();
+  private List<NumberList> numbers(FileKeys keys) {
+    List<NumberList> all = new ArrayList<>();
     for (SessionResult session : result.sessions()) {
       all.add(numbers(session.session().name(), session.numbers(), keys));
     }
@@ -146,87 +212,53 @@ public final class PageModel {
     return all;
   }
 
-  private Map<String, Object> numbers(String session, Numbers numbers, FileKeys keys) {
-    return Map.of(
-        "session",
-        session,
-        "numbers",
-        numbers.all().stream().map(views::view).toList(),
-        "groups",
-        NumberGroups.of(numbers.all(), views, keys));
+  private NumberList numbers(String session, Numbers numbers, FileKeys keys) {
+    return new NumberList(
+        session, numbers.all().stream().map(views::view).toList(), groups(numbers, keys));
   }
 
-  /** The uncertainty budgets of the headline numbers, and how to reduce them. */
-  private static final class Budgets {
-    private static final int MOST_SOURCES = 3;
-
-    private Budgets() {}
-
-    /** Returns one entry per number that has a budget: its largest sources and the best advice. */
-    static List<Map<String, Object>> of(List<ReportNumber> numbers) {
-      List<Map<String, Object>> budgets = new ArrayList<>();
-      for (ReportNumber number : numbers) {
-        List<Contribution> largest =
-            number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of()).stream()
-                .filter(c -> c.share() > 0)
-                .limit(MOST_SOURCES)
-                .toList();
-        if (!largest.isEmpty()) {
-          budgets.add(
-              Map.of(
-                  "label", number.label(),
-                  "sources", largest.stream().map(Budgets::source).toList(),
-                  "advice", largest.get(0).source().advice()));
-        }
+  /** Groups the measured numbers by method and basis, in the order of their first numbers. */
+  private List<Group> groups(Numbers numbers, FileKeys keys) {
+    Map<List<String>, List<Placed>> groups = new LinkedHashMap<>();
+    for (ReportNumber number : numbers.all()) {
+      if (number.estimate().isPresent()) {
+        NumberView view = views.view(number);
+        groups
+            .computeIfAbsent(
+                List.of(view.origin().method(), view.origin().basis()), k -> new ArrayList<>())
+            .add(new Placed(view, keys.places(number.origin().rows())));
       }
-      return budgets;
     }
-
-    private static Map<String, Object> source(Contribution contribution) {
-      return Map.of(
-          "words",
-          contribution.source().words(),
-          "share",
-          contribution.share() < 0.005
-              ? Texts.of("page.page_model.under_1")
-              : NumberViews.share(contribution.share()));
-    }
+    return groups.entrySet().stream()
+        .map(e -> new Group(e.getKey().get(0), e.getKey().get(1), e.getValue()))
+        .toList();
   }
 
-  /** Groups the numbers of a session by method, for a table that states it once. */
-  private static final class NumberGroups {
-    private NumberGroups() {}
-
-    /**
-     * Returns groups in the order of their first numbers: {@code method}, {@code basis} and {@code
-     * numbers}, each number with its rows as additional {@code places}. Omits withheld numbers,
-     * which have no rows; the report lists them with their reasons.
-     */
-    static List<Map<String, Object>> of(List<ReportNumber> all, NumberViews views, FileKeys keys) {
-      Map<String, List<Map<String, Object>>> groups = new LinkedHashMap<>();
-      Map<String, Map<String, Object>> heads = new LinkedHashMap<>();
-      for (ReportNumber number : all) {
-        if (number.estimate().isEmpty()) {
-          continue;
-        }
-        Map<String, Object> view = views.view(number);
-        view.put("places", keys.places(number.origin().rows()));
-        String head = view.get("method") + "\n" + view.get("basis");
-        groups.computeIfAbsent(head, h -> new ArrayList<>()).add(view);
-        heads.putIfAbsent(head, view);
+  /** Returns the largest sources of each number that has a budget, and the best advice. */
+  private List<Budget> budgets() {
+    List<Budget> budgets = new ArrayList<>();
+    for (ReportNumber number : headline()) {
+      List<Contribution> largest =
+          number.outcome().fold(Outcome.Measured::budget, w -> List.<Contribution>of()).stream()
+              .filter(c -> c.share() > 0)
+              .limit(MOST_SOURCES)
+              .toList();
+      if (!largest.isEmpty()) {
+        budgets.add(
+            new Budget(
+                number.label(),
+                largest.stream().map(PageModel::source).toList(),
+                largest.get(0).source().advice()));
       }
-      List<Map<String, Object>> list = new ArrayList<>();
-      groups.forEach(
-          (head, numbers) -> list.add(group(heads.getOrDefault(head, Map.of()), numbers)));
-      return list;
     }
+    return budgets;
+  }
 
-    private static Map<String, Object> group(
-        Map<String, Object> first, List<Map<String, Object>> numbers) {
-      return Map.of(
-          "method", first.getOrDefault("method", ""),
-          "basis", first.getOrDefault("basis", ""),
-          "numbers", numbers);
-    }
+  private static Source source(Contribution contribution) {
+    return new Source(
+        contribution.source().words(),
+        contribution.share() < 0.005
+            ? Texts.of("page.page_model.under_1")
+            : NumberViews.share(contribution.share()));
   }
 }

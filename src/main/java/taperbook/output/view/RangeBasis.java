@@ -1,13 +1,13 @@
 package taperbook.output.view;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberTable.RowView;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Drives;
@@ -23,99 +23,111 @@ final class RangeBasis {
   private final SessionResult session;
   private final NumberViews views;
   private final NumberFormatter formatter;
-  private final NumberTable table;
 
-  RangeBasis(SessionResult session, NumberViews views, NumberFormatter formatter) {
-    this.session = session;
+  RangeBasis(NumberViews views) {
+    this.session = views.result().main();
     this.views = views;
-    this.formatter = formatter;
-    this.table = new NumberTable(views, formatter);
+    this.formatter = views.formatter();
   }
 
-  Map<String, Object> map() {
-    Map<String, Object> map = new LinkedHashMap<>();
-    map.put("present", session.rangeTest().isPresent());
-    map.put("numbers", numbers());
-    map.put("drives", drives());
-    map.put("speeds", speeds());
-    session
-        .rangeTest()
-        .ifPresent(
-            test -> {
-              map.put("name", test.name());
-              map.put("vehicle", test.vehicle());
-              map.put("facts", FactTexts.table(test.facts()));
-              map.put("legs", legs(test));
-              map.put("scaled", scaled(test));
-            });
-    return map;
+  /** What the distances rest on. */
+  record Range(
+      boolean present,
+      List<NumberView> numbers,
+      NumberTable<DriveRow> drives,
+      NumberTable<RowView> speeds,
+      @Unwrapped Optional<TestView> test) {}
+
+  /** The record of a range test. */
+  record TestView(
+      String name,
+      String vehicle,
+      List<FactTexts.Stated> facts,
+      List<LegView> legs,
+      List<String> scaled) {}
+
+  /** A leg of a range test. */
+  record LegView(
+      String name,
+      String distance,
+      String duration,
+      String energy,
+      String start,
+      String end,
+      String note) {}
+
+  /** The numbers of a drive, its air temperature, and how it is used. */
+  record DriveRow(@Unwrapped RowView row, String air, String use) {}
+
+  Range view() {
+    return new Range(
+        session.rangeTest().isPresent(),
+        numbers(
+                "consumption",
+                "consumption_drive_spread",
+                "driven_range_full",
+                "driven_range_full_drive_spread")
+            .stream()
+            .flatMap(Optional::stream)
+            .map(views::view)
+            .toList(),
+        drives(),
+        speeds(),
+        session
+            .rangeTest()
+            .map(
+                test ->
+                    new TestView(
+                        test.name(),
+                        test.vehicle(),
+                        FactTexts.table(test.facts()),
+                        test.legs().stream().map(this::leg).toList(),
+                        scaled(test))));
   }
 
-  private List<Map<String, Object>> numbers() {
-    List<Map<String, Object>> numbers = new ArrayList<>();
-    for (String id :
-        List.of(
-            "consumption",
-            "consumption_drive_spread",
-            "driven_range_full",
-            "driven_range_full_drive_spread")) {
-      session.numbers().find(id).ifPresent(n -> numbers.add(views.view(n)));
-    }
-    return numbers;
-  }
-
-  private Map<String, Object> drives() {
-    Drives drives = session.drives();
-    List<RangeTest> averaged = drives.agreeing();
-    List<RangeTest> unused = drives.unused().stream().map(Drives.Unused::test).toList();
-    List<NumberTable.Row> rows = new ArrayList<>();
-    List<String> uses = new ArrayList<>();
-    List<RangeTest> named = drives.named().size() > 1 ? drives.named() : List.of();
-    for (RangeTest test : named) {
-      String id = "drive_" + (rows.size() + 1) + "_";
-      rows.add(
-          new NumberTable.Row(
-              (rows.size() + 1) + ": " + test.name(),
-              numbers(id + "speed", id + "consumption", id + "range")));
-      uses.add(
-          averaged.contains(test)
-              ? Texts.of("page.range_basis.averaged")
-              : unused.contains(test)
-                  ? Texts.of("page.range_basis.not_used")
-                  : Texts.of("page.range_basis.over_speed"));
-    }
-    Map<String, Object> map =
-        table.byColumn(
+  private NumberTable<DriveRow> drives() {
+    List<RangeTest> named = session.drives().named();
+    List<RangeTest> drives = named.size() > 1 ? named : List.of();
+    NumberTable<RowView> numbers =
+        views.byColumn(
             Texts.of("head.drive"),
-            List.of(
-                Texts.of("head.average_speed"),
-                Texts.of("head.consumption"),
-                Texts.of("head.full_range")),
-            rows);
-    for (int i = 0; i < rows.size(); i++) {
-      Map<String, Object> row = NumberTable.rowOf(map, i);
-      row.put("air", fact(named.get(i), RangeItem.AMBIENT_TEMPERATURE));
-      row.put("use", uses.get(i));
+            Texts.all("head.average_speed", "head.consumption", "head.full_range"),
+            IntStream.range(0, drives.size()).mapToObj(i -> drive(i + 1, drives.get(i))).toList());
+    return numbers.with(
+        IntStream.range(0, drives.size())
+            .mapToObj(
+                i -> new DriveRow(numbers.rows().get(i), air(drives.get(i)), use(drives.get(i))))
+            .toList());
+  }
+
+  private NumberTable.Row drive(int number, RangeTest test) {
+    String id = "drive_" + number + "_";
+    return new NumberTable.Row(
+        number + ": " + test.name(), numbers(id + "speed", id + "consumption", id + "range"));
+  }
+
+  private String use(RangeTest test) {
+    if (session.drives().agreeing().contains(test)) {
+      return Texts.of("page.range_basis.averaged");
     }
-    return map;
+    return session.drives().unused().stream().anyMatch(u -> u.test().equals(test))
+        ? Texts.of("page.range_basis.not_used")
+        : Texts.of("page.range_basis.over_speed");
   }
 
   private List<Optional<ReportNumber>> numbers(String... ids) {
     return Stream.of(ids).map(session.numbers()::find).toList();
   }
 
-  private String fact(RangeTest test, RangeItem item) {
-    return test.facts()
-        .known(item)
-        .map(f -> FactTexts.value(f, formatter))
-        .orElse(Texts.of("page.common.not_known"));
+  private String air(RangeTest test) {
+    return FactTexts.valueIfKnown(test.facts().known(RangeItem.AMBIENT_TEMPERATURE), formatter);
   }
 
   /** Returns range and consumption at each speed of the drives. */
-  private Map<String, Object> speeds() {
-    return table.byColumn(
+  private NumberTable<RowView> speeds() {
+    return views.byColumn(
         Texts.of("axis.speed"),
-        List.of(Texts.of("head.full_range"), Texts.of("head.consumption")),
+        Texts.all("head.full_range", "head.consumption"),
         Drives.speedIds(session.numbers()).stream()
             .map(
                 at ->
@@ -139,22 +151,18 @@ final class RangeBasis {
     return sentences;
   }
 
-  private List<Map<String, Object>> legs(RangeTest test) {
-    return test.legs().stream().map(this::leg).toList();
-  }
-
-  private Map<String, Object> leg(Leg leg) {
-    return Map.of(
-        "name", leg.name(),
-        "distance", text(Optional.of(leg.distance()), Unit.KILOMETRE),
-        "duration", text(leg.duration(), Unit.SECOND),
-        "energy", text(leg.energyUsed(), Unit.KILOWATT_HOUR),
-        "start", text(leg.soc().map(Leg.Span::start), Unit.PERCENT),
-        "end", text(leg.soc().map(Leg.Span::end), Unit.PERCENT),
-        "note", leg.note());
+  private LegView leg(Leg leg) {
+    return new LegView(
+        leg.name(),
+        text(Optional.of(leg.distance()), Unit.KILOMETRE),
+        text(leg.duration(), Unit.SECOND),
+        text(leg.energyUsed(), Unit.KILOWATT_HOUR),
+        text(leg.soc().map(Leg.Span::start), Unit.PERCENT),
+        text(leg.soc().map(Leg.Span::end), Unit.PERCENT),
+        leg.note());
   }
 
   private String text(Optional<Estimate> estimate, Unit unit) {
-    return estimate.map(e -> String.valueOf(views.view("", e, unit).get("value"))).orElse("\u2013");
+    return estimate.map(e -> formatter.value(e, unit)).orElse("\u2013");
   }
 }

@@ -1,14 +1,14 @@
 package taperbook.output.view;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberTable.Cell;
+import taperbook.output.view.NumberTable.Head;
+import taperbook.output.view.NumberTable.RowView;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
@@ -18,35 +18,33 @@ import taperbook.session.Session;
 /** The runs of the reported session: each headline number in every run, and over all runs. */
 final class RepeatsPart {
   private final ReportResult result;
-  private final NumberTable table;
+  private final NumberViews views;
 
-  RepeatsPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
-    this.table = new NumberTable(views, formatter);
+  RepeatsPart(NumberViews views) {
+    this.result = views.result();
+    this.views = views;
   }
 
-  /**
-   * Returns {@code present}, {@code runs} and {@code table}, as described in {@code report.ftlh}.
-   */
-  Map<String, Object> map() {
+  /** The names of the runs, and the table. */
+  record Repeats(boolean present, List<String> runs, NumberTable<Row> table) {}
+
+  /** The values of a number in the runs, {@code each}; then the numbers over them. */
+  record Row(@Unwrapped Head head, List<String> each, List<Cell> cells) {}
+
+  Repeats view() {
     boolean present = !result.runs().repeats().isEmpty();
-    Map<String, Object> map = new LinkedHashMap<>();
-    map.put("present", present);
-    map.put("runs", runs().map(s -> called(s.session())).toList());
-    List<Map<String, Object>> rows =
-        present ? result.main().numbers().headline().stream().map(this::row).toList() : List.of();
-    map.put(
-        "table",
-        Map.of(
-            "first",
+    return new Repeats(
+        present,
+        runs().map(s -> called(s.session())).toList(),
+        new NumberTable<>(
             Texts.of("head.number"),
-            "heads",
-            Stream.of("head.mean", "head.run_spread", "head.next_run")
-                .map(key -> NumberTable.head(Texts.of(key), ""))
+            Texts.all("head.mean", "head.run_spread", "head.next_run").stream()
+                .map(Head::of)
                 .toList(),
-            "rows",
-            rows));
-    return map;
+            "",
+            present
+                ? result.main().numbers().headline().stream().map(this::row).toList()
+                : List.of()));
   }
 
   private Stream<SessionResult> runs() {
@@ -59,26 +57,20 @@ final class RepeatsPart {
     return date.map(d -> d + " (" + session.name() + ")").orElse(session.name());
   }
 
-  /** Returns the values of the runs as texts, {@code each}; then the numbers over them. */
-  private Map<String, Object> row(ReportNumber number) {
-    List<Optional<ReportNumber>> each =
-        runs()
-            .map(s -> s.numbers().find(number.id()).filter(n -> n.estimate().isPresent()))
-            .toList();
+  private Row row(ReportNumber number) {
+    List<Optional<ReportNumber>> each = runs().map(s -> s.numbers().measured(number.id())).toList();
     List<Optional<ReportNumber>> numbers = new ArrayList<>(each);
     for (String over : List.of("_mean", "_run_spread", "_next_run")) {
       numbers.add(result.main().numbers().find(number.id() + over));
     }
-    Map<String, Object> row = table.row(new NumberTable.Row(number.label(), numbers));
-    List<?> cells = (List<?>) Objects.requireNonNull(row.get("cells"));
-    row.put(
-        "each",
-        cells.subList(0, each.size()).stream()
-            .map(c -> (Map<?, ?>) c)
-            .map(c -> String.valueOf(c.get("shown")))
+    RowView row = views.row(new NumberTable.Row(number.label(), numbers));
+    return new Row(
+        row.head(),
+        row.cells().stream()
+            .limit(each.size())
+            .map(c -> c.shown().shown())
             .map(v -> v.isEmpty() ? "\u2013" : v)
-            .toList());
-    row.put("cells", cells.subList(each.size(), cells.size()));
-    return row;
+            .toList(),
+        row.cells().subList(each.size(), numbers.size()));
   }
 }

@@ -1,13 +1,11 @@
 package taperbook.output.view;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberTable.RowView;
 import taperbook.plan.RoadTopic;
 import taperbook.plan.RoadWishes;
 import taperbook.quantity.WantedDistance;
@@ -20,42 +18,55 @@ import taperbook.result.SessionResult;
 final class RoadPart {
   private final ReportResult result;
   private final SessionResult main;
-  private final NumberFormatter formatter;
   private final NumberViews views;
-  private final NumberTable table;
   private final RoadWishes road;
 
-  RoadPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
+  RoadPart(NumberViews views) {
+    this.result = views.result();
     this.main = result.main();
-    this.formatter = formatter;
     this.views = views;
-    this.table = new NumberTable(views, formatter);
     this.road = result.plan().wishes().road();
   }
 
-  Map<String, Object> map() {
-    Map<String, Object> map = new LinkedHashMap<>();
-    map.put("present", !road.topics().isEmpty());
-    map.put("plugIn", plugIn());
-    map.put("warm", warm());
-    map.put("warmNote", warmNote());
-    map.put("climb", single("warm_up_time_lost"));
-    map.put("nextLegs", road.wants(RoadTopic.NEXT_LEG) ? nextLegs() : List.of());
-    map.put("reserve", road.reserveSoc() + "\u00a0%");
-    map.put(
-        "perMinute",
-        road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of());
-    map.put("trip", new TripPart(result, views, formatter).map());
-    map.put("costs", SideBySide.table(result, table, road.wants(RoadTopic.COST), Role.COST));
-    map.put("standard", road.wants(RoadTopic.STANDARD_RANGE) ? standard() : List.of());
-    map.put(
-        "corrections",
-        road.wants(RoadTopic.STANDARD_RANGE) ? views.measured(main, Role.CORRECTION) : List.of());
-    map.put(
-        "twoWay",
-        road.wants(RoadTopic.STANDARD_RANGE) ? views.measured(main, Role.TWO_WAY) : List.of());
-    return map;
+  /** The chapter, as described at the top of {@code road.ftlh}. */
+  record Road(
+      boolean present,
+      NumberTable<RowView> plugIn,
+      NumberTable<RowView> warm,
+      String warmNote,
+      List<NumberView> climb,
+      List<NextLeg> nextLegs,
+      String reserve,
+      List<NumberView> perMinute,
+      TripPart.TripView trip,
+      NumberTable<RowView> costs,
+      List<Corrected> standard,
+      List<NumberView> corrections,
+      List<NumberView> twoWay) {}
+
+  /** Where to unplug before a leg: best, and within a minute of it. */
+  record NextLeg(
+      String distance, NumberView soc, NumberView from, NumberView to, NumberView time) {}
+
+  /** A measured value, and the same under standard conditions. */
+  record Corrected(String label, NumberView measured, NumberView corrected) {}
+
+  Road view() {
+    boolean standard = road.wants(RoadTopic.STANDARD_RANGE);
+    return new Road(
+        !road.topics().isEmpty(),
+        minutes(RoadWishes::plugInId),
+        minutes(RoadWishes::warmPlugInId),
+        warmNote(),
+        main.numbers().measured("warm_up_time_lost").stream().map(views::view).toList(),
+        road.wants(RoadTopic.NEXT_LEG) ? nextLegs() : List.of(),
+        road.reserveSoc() + "\u00a0%",
+        road.wants(RoadTopic.PER_MINUTE) ? views.views(main, Role.PER_MINUTE) : List.of(),
+        new TripPart(views).view(),
+        views.bySession(road.wants(RoadTopic.COST), Role.COST),
+        standard ? standard() : List.of(),
+        standard ? views.measured(main, Role.CORRECTION) : List.of(),
+        standard ? views.measured(main, Role.TWO_WAY) : List.of());
   }
 
   private List<WantedDistance> plugInDistances() {
@@ -66,16 +77,8 @@ final class RoadPart {
     return distance.words().replace(' ', '\u00a0');
   }
 
-  private Map<String, Object> plugIn() {
-    return minutes(RoadWishes::plugInId);
-  }
-
-  /** Returns the rows without the warm-up climb, if they have a number. */
-  private Map<String, Object> warm() {
-    return minutes(RoadWishes::warmPlugInId);
-  }
-
-  private Map<String, Object> minutes(BiFunction<Integer, WantedDistance, String> id) {
+  /** Returns the times by starting charge and distance, as far as there are any. */
+  private NumberTable<RowView> minutes(BiFunction<Integer, WantedDistance, String> id) {
     List<NumberTable.Row> rows =
         RoadWishes.PLUG_IN_SOC.stream()
             .map(
@@ -85,13 +88,10 @@ final class RoadPart {
                         plugInDistances().stream()
                             .map(d -> main.numbers().find(id.apply(from, d)))
                             .toList()))
-            .filter(
-                r ->
-                    r.numbers().stream()
-                        .anyMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()))
+            .filter(NumberTable.Row::hasEstimate)
             .toList();
     boolean wanted = road.wants(RoadTopic.PLUG_IN);
-    return table.byColumn(
+    return views.byColumn(
         Texts.of("mark.plug_in_at"),
         plugInDistances().stream().map(RoadPart::words).toList(),
         wanted ? rows : List.of());
@@ -109,36 +109,29 @@ final class RoadPart {
         .orElse("");
   }
 
-  private List<Map<String, Object>> single(String id) {
-    return main.numbers().estimate(id).isPresent() ? List.of(views.view(main, id)) : List.of();
-  }
-
-  private List<Map<String, Object>> nextLegs() {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  private List<NextLeg> nextLegs() {
+    List<NextLeg> rows = new ArrayList<>();
     for (WantedDistance leg : result.plan().wishes().distances()) {
       String soc = "best_unplug_soc_" + leg.idPart();
       rows.add(
-          Map.of(
-              "distance", words(leg),
-              "soc", views.view(main, soc),
-              "from", views.view(main, soc + "_from"),
-              "to", views.view(main, soc + "_to"),
-              "time", views.view(main, "best_unplug_time_" + leg.idPart())));
+          new NextLeg(
+              words(leg),
+              views.view(main, soc),
+              views.view(main, soc + "_from"),
+              views.view(main, soc + "_to"),
+              views.view(main, "best_unplug_time_" + leg.idPart())));
     }
     return rows;
   }
 
   /** Returns measured and corrected values side by side. */
-  private List<Map<String, Object>> standard() {
+  private List<Corrected> standard() {
     return List.of(
         pair(Texts.of("head.full_range"), "driven_range_full", "standard_range"),
         pair(Texts.of("head.consumption"), "consumption", "standard_consumption"));
   }
 
-  private Map<String, Object> pair(String label, String measured, String corrected) {
-    return Map.of(
-        "label", label,
-        "measured", views.view(main, measured),
-        "corrected", views.view(main, corrected));
+  private Corrected pair(String label, String measured, String corrected) {
+    return new Corrected(label, views.view(main, measured), views.view(main, corrected));
   }
 }

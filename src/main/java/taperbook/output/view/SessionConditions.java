@@ -2,7 +2,6 @@ package taperbook.output.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
@@ -42,21 +41,23 @@ final class SessionConditions {
               "day.station_shared",
               "day.station_not_shared"));
 
+  /** A condition as stated, and in a short text. */
+  record Condition(String label, String value, String known, String brief) {}
+
   private SessionConditions() {}
 
-  /** Returns each with {@code label}, {@code value}, {@code known} and {@code brief}. */
-  static List<Map<String, Object>> of(Session session, NumberFormatter formatter) {
-    List<Map<String, Object>> list = new ArrayList<>();
+  /** Returns the main conditions. */
+  static List<Condition> of(Session session, NumberFormatter formatter) {
+    List<Condition> list = new ArrayList<>();
     for (Asked asked : ASKED) {
       Optional<Fact> fact = session.conditions().known(asked.item());
-      String value =
-          fact.map(f -> FactTexts.value(f, formatter)).orElse(Texts.of("page.common.not_known"));
+      String value = FactTexts.valueIfKnown(fact, formatter);
       list.add(
-          Map.of(
-              "label", asked.label(),
-              "value", value,
-              "known", fact.map(f -> f.howKnown().words()).orElse(""),
-              "brief", brief(asked, fact.isPresent(), value)));
+          new Condition(
+              asked.label(),
+              value,
+              fact.map(f -> f.howKnown().words()).orElse(""),
+              brief(asked, fact.isPresent(), value)));
     }
     return list;
   }

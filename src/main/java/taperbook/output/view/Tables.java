@@ -2,34 +2,54 @@ package taperbook.output.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberTable.RowView;
 import taperbook.plan.StopMinutes;
 import taperbook.quantity.Estimate;
 import taperbook.result.CrossCheck;
 import taperbook.result.Numbers;
-import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.result.SessionResult;
 
-/** The tables of marks, distances and cross-checks. */
+/** The tables of marks, distances, segments of the curve, and cross-checks. */
 final class Tables {
   private final ReportResult result;
   private final NumberViews views;
   private final NumberFormatter formatter;
-  private final NumberTable table;
 
-  Tables(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
+  /**
+   * A cross-check.
+   *
+   * @param state {@code agrees}, {@code differs} or {@code open}; an open one has no sides
+   */
+  record Check(
+      String title,
+      String session,
+      String state,
+      Optional<Side> first,
+      Optional<Side> second,
+      String verdict) {}
+
+  /** One side of a check. */
+  record Side(String label, String value, String range) {}
+
+  /** A segment of the curve. */
+  record Segment(String kind, NumberView from, NumberView to, NumberView power, NumberView slope) {}
+
+  /** A jump of power between segments. */
+  record Step(NumberView step, NumberView height) {}
+
+  Tables(NumberViews views) {
+    this.result = views.result();
     this.views = views;
-    this.formatter = formatter;
-    this.table = new NumberTable(views, formatter);
+    this.formatter = views.formatter();
   }
 
   /** Returns one row per state of charge reached. */
-  Map<String, Object> milestones() {
+  NumberTable<RowView> milestones() {
     List<NumberTable.Row> rows =
         result.plan().wishes().socMarks().stream()
             .filter(m -> main().estimate("time_to_soc_" + m).isPresent())
@@ -42,18 +62,14 @@ final class Tables {
                         "energy_to_soc_" + m,
                         "distance_to_soc_" + m))
             .toList();
-    return table.byColumn(
+    return views.byColumn(
         Texts.of("head.soc"),
-        List.of(
-            Texts.of("head.time"),
-            Texts.of("head.power_there"),
-            Texts.of("number.energy_added"),
-            Texts.of("head.distance_added")),
+        Texts.all("head.time", "head.power_there", "number.energy_added", "head.distance_added"),
         rows);
   }
 
   /** Returns one row per requested distance. */
-  Map<String, Object> distances() {
+  NumberTable<RowView> distances() {
     List<NumberTable.Row> rows =
         result.plan().wishes().distances().stream()
             .map(
@@ -65,18 +81,14 @@ final class Tables {
                         "time_to_add_" + d.idPart() + "_by_energy",
                         "time_to_add_" + d.idPart() + "_rated"))
             .toList();
-    return table.byColumn(
+    return views.byColumn(
         Texts.of("head.distance"),
-        List.of(
-            Texts.of("head.charge_needed"),
-            Texts.of("head.driven_basis"),
-            Texts.of("head.by_energy"),
-            Texts.of("head.rated_basis")),
+        Texts.all("head.charge_needed", "head.driven_basis", "head.by_energy", "head.rated_basis"),
         rows);
   }
 
   /** Returns one row per length of stop that the readings cover. */
-  Map<String, Object> stops() {
+  NumberTable<RowView> stops() {
     List<NumberTable.Row> rows =
         StopMinutes.ALL.stream()
             .map(
@@ -86,15 +98,11 @@ final class Tables {
                         StopMinutes.distanceId(m),
                         StopMinutes.socId(m),
                         StopMinutes.energyId(m)))
-            .filter(
-                r ->
-                    r.numbers().stream()
-                        .anyMatch(n -> n.flatMap(ReportNumber::estimate).isPresent()))
+            .filter(NumberTable.Row::hasEstimate)
             .toList();
-    return table.byColumn(
+    return views.byColumn(
         Texts.of("head.after"),
-        List.of(
-            Texts.of("head.distance_added"), Texts.of("head.soc"), Texts.of("number.energy_added")),
+        Texts.all("head.distance_added", "head.soc", "number.energy_added"),
         rows);
   }
 
@@ -107,27 +115,58 @@ final class Tables {
   }
 
   /** Returns the charging speed over each window, as far as measured. */
-  List<Map<String, Object>> speeds() {
-    return result.plan().wishes().windows().stream()
-        .flatMap(w -> result.main().numbers().find("charging_speed_" + w.idPart()).stream())
-        .filter(n -> n.estimate().isPresent())
-        .map(views::view)
-        .toList();
+  List<NumberView> speeds() {
+    return measured(
+        result.plan().wishes().windows().stream().map(w -> "charging_speed_" + w.idPart()));
   }
 
   /** Returns the phases of the stop from arrival to departure, as far as measured. */
-  List<Map<String, Object>> door() {
-    return Stream.of(
-            "arrival_to_power_time", "plug_in_to_power_time", "stop_door_to_door", "stop_overhead")
-        .flatMap(id -> result.main().numbers().find(id).stream())
-        .filter(n -> n.estimate().isPresent())
-        .map(views::view)
-        .toList();
+  List<NumberView> door() {
+    return measured(
+        Stream.of(
+            "arrival_to_power_time",
+            "plug_in_to_power_time",
+            "stop_door_to_door",
+            "stop_overhead"));
+  }
+
+  private List<NumberView> measured(Stream<String> ids) {
+    return ids.flatMap(id -> main().measured(id).stream()).map(views::view).toList();
+  }
+
+  /** Returns the segments of the curve, and the steps between them. */
+  List<Record> segments() {
+    List<Record> rows = new ArrayList<>();
+    for (int k = 1; main().find("taper_segment_" + k + "_soc_from").isPresent(); k++) {
+      String segment = "taper_segment_" + k;
+      rows.add(
+          new Segment(
+              kind(segment),
+              view(segment + "_soc_from"),
+              view(segment + "_soc_to"),
+              view(segment + "_power"),
+              view(segment + "_slope")));
+      String step = "taper_step_" + k;
+      if (main().find(step + "_soc").isPresent()) {
+        rows.add(new Step(view(step + "_soc"), view(step + "_height")));
+      }
+    }
+    return rows;
+  }
+
+  private NumberView view(String id) {
+    return views.view(result.main(), id);
+  }
+
+  /** Extracts the kind of a segment from its label: {@code Segment 2, plateau: from}. */
+  private String kind(String segment) {
+    String label = main().get(segment + "_soc_from").label();
+    return FactTexts.capital(label.substring(label.indexOf(", ") + 2, label.lastIndexOf(':')));
   }
 
   /** Returns one row per check, of all sessions. */
-  List<Map<String, Object>> checks() {
-    List<Map<String, Object>> rows = new ArrayList<>();
+  List<Check> checks() {
+    List<Check> rows = new ArrayList<>();
     for (SessionResult session : result.sessions()) {
       String own = session.session().name();
       String name = own.equals(result.main().session().name()) ? "" : own;
@@ -136,32 +175,34 @@ final class Tables {
     return rows;
   }
 
-  private Map<String, Object> check(String session, CrossCheck check) {
+  private Check check(String session, CrossCheck check) {
     return check
         .outcome()
         .fold(
             compared ->
-                Map.of(
-                    "title", check.title(),
-                    "session", session,
-                    "state", compared.agrees() ? "agrees" : "differs",
-                    "first", side(check, compared.first()),
-                    "second", side(check, compared.second()),
-                    "verdict", verdict(check, compared)),
-            open ->
-                Map.of(
-                    "title",
+                new Check(
                     check.title(),
-                    "session",
                     session,
-                    "state",
+                    compared.agrees() ? "agrees" : "differs",
+                    side(check, compared.first()),
+                    side(check, compared.second()),
+                    verdict(check, compared)),
+            open ->
+                new Check(
+                    check.title(),
+                    session,
                     "open",
-                    "verdict",
+                    Optional.empty(),
+                    Optional.empty(),
                     Texts.of("page.tables.cannot_be_checked", open.reason())));
   }
 
-  private Map<String, Object> side(CrossCheck check, CrossCheck.Side side) {
-    return views.view(side.label(), side.estimate(), check.unit());
+  private Optional<Side> side(CrossCheck check, CrossCheck.Side side) {
+    return Optional.of(
+        new Side(
+            side.label(),
+            formatter.value(side.estimate(), check.unit()),
+            formatter.range(side.estimate().bounds(), check.unit())));
   }
 
   private String verdict(CrossCheck check, CrossCheck.Compared compared) {

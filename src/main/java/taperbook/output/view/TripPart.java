@@ -1,13 +1,13 @@
 package taperbook.output.view;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
 import taperbook.i18n.Texts;
+import taperbook.output.view.NumberTable.RowView;
 import taperbook.plan.RoadWishes;
 import taperbook.plan.Trip;
 import taperbook.quantity.Estimate;
@@ -22,24 +22,47 @@ final class TripPart {
   private final ReportResult result;
   private final NumberViews views;
   private final NumberFormatter formatter;
-  private final NumberTable table;
 
-  TripPart(ReportResult result, NumberViews views, NumberFormatter formatter) {
-    this.result = result;
+  TripPart(NumberViews views) {
+    this.result = views.result();
     this.views = views;
-    this.formatter = formatter;
-    this.table = new NumberTable(views, formatter);
+    this.formatter = views.formatter();
   }
 
-  Map<String, Object> map() {
+  /**
+   * The trip.
+   *
+   * @param asked the request, the middle of a sentence
+   * @param reasons why sessions have no plan
+   */
+  record TripView(
+      boolean present,
+      String asked,
+      NumberTable<RowView> totals,
+      List<String> reasons,
+      List<Plan> plans) {}
+
+  /** The stops of a session's car. */
+  record Plan(String session, List<Stop> stops) {}
+
+  /** A stop, which may be as long as {@code from} and {@code to} within a minute. */
+  record Stop(
+      String number,
+      NumberView distance,
+      NumberView arrival,
+      NumberView unplug,
+      NumberView time,
+      NumberView from,
+      NumberView to) {}
+
+  TripView view() {
     Optional<Trip> trip = result.plan().wishes().road().trip();
-    Map<String, Object> map = new LinkedHashMap<>();
-    map.put("present", trip.isPresent());
-    map.put("asked", trip.map(this::asked).orElse(""));
-    map.put("totals", SideBySide.table(result, table, trip.isPresent(), Role.TRIP));
-    map.put("reasons", trip.isPresent() ? reasons() : List.of());
-    map.put("plans", result.sessions().stream().map(this::plan).filter(p -> !p.isEmpty()).toList());
-    return map;
+    return new TripView(
+        trip.isPresent(),
+        trip.map(this::asked).orElse(""),
+        views.bySession(trip.isPresent(), Role.TRIP),
+        trip.isPresent() ? reasons() : List.of(),
+        result.sessions().stream().map(this::plan).filter(p -> !p.stops().isEmpty()).toList());
   }
 
   private String asked(Trip trip) {
@@ -66,15 +89,13 @@ final class TripPart {
 
   /** Returns the reasons why sessions have no plan. */
   private List<String> reasons() {
-    List<String> reasons = new ArrayList<>();
-    for (SessionResult session : result.sessions()) {
-      session
-          .numbers()
-          .find("trip_time")
-          .flatMap(ReportNumber::withheld)
-          .ifPresent(why -> reasons.add(head(session) + ": " + why));
-    }
-    return reasons;
+    return result.sessions().stream()
+        .flatMap(session -> reason(session).map(why -> head(session) + ": " + why).stream())
+        .toList();
+  }
+
+  private static Optional<String> reason(SessionResult session) {
+    return session.numbers().find("trip_time").flatMap(ReportNumber::withheld);
   }
 
   private String head(SessionResult session) {
@@ -83,19 +104,22 @@ final class TripPart {
         .get(all.indexOf(session));
   }
 
-  private Map<String, Object> plan(SessionResult session) {
-    List<Map<String, Object>> stops = new ArrayList<>();
+  private Plan plan(SessionResult session) {
+    List<Stop> stops = new ArrayList<>();
     for (int k = 1; session.numbers().find(RoadWishes.stopId(k, "time")).isPresent(); k++) {
-      Map<String, Object> stop = new LinkedHashMap<>();
-      stop.put("number", String.valueOf(k));
-      stop.put("distance", views.view(session, RoadWishes.stopId(k, "distance")));
-      stop.put("arrival", views.view(session, RoadWishes.stopId(k, "arrival_soc")));
-      stop.put("unplug", views.view(session, RoadWishes.stopId(k, "unplug_soc")));
-      stop.put("time", views.view(session, RoadWishes.stopId(k, "time")));
-      stop.put("from", views.view(session, RoadWishes.stopId(k, "unplug_soc_from")));
-      stop.put("to", views.view(session, RoadWishes.stopId(k, "unplug_soc_to")));
-      stops.add(stop);
+      int stop = k;
+      Function<String, NumberView> number =
+          what -> views.view(session, RoadWishes.stopId(stop, what));
+      stops.add(
+          new Stop(
+              String.valueOf(k),
+              number.apply("distance"),
+              number.apply("arrival_soc"),
+              number.apply("unplug_soc"),
+              number.apply("time"),
+              number.apply("unplug_soc_from"),
+              number.apply("unplug_soc_to")));
     }
-    return stops.isEmpty() ? Map.of() : Map.of("session", head(session), "stops", stops);
+    return new Plan(head(session), stops);
   }
 }

@@ -24,8 +24,9 @@ final class ArticleMarkdownTest {
   @Test
   void splits_the_text_at_a_chart() {
     List<ArticlePart> parts =
-        ArticleMarkdown.parts(
-            "One.\n\n" + ArticleText.token("power-over-soc") + "\n\nTwo.\n", CHARTS);
+        ArticleMarkdown.converted(
+                "One.\n\n" + ArticleText.token("power-over-soc") + "\n\nTwo.\n", CHARTS)
+            .parts();
     assertThat(parts)
         .containsExactly(
             new ArticlePart("<p>One.</p>", ""),
@@ -62,10 +63,10 @@ final class ArticleMarkdownTest {
 
   @Test
   void omits_empty_parts() {
-    assertThat(ArticleMarkdown.parts("\n\n", CHARTS)).isEmpty();
+    assertThat(ArticleMarkdown.converted("\n\n", CHARTS).parts()).isEmpty();
   }
 
   private static String html(String markdown) {
-    return ArticleMarkdown.parts(markdown, CHARTS).get(0).html();
+    return ArticleMarkdown.converted(markdown, CHARTS).parts().get(0).html();
   }
 }

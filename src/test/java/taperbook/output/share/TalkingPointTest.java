@@ -5,25 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 final class TalkingPointTest {
-  /** By hand: 3671 s are 1 h 1 min 11 s. */
-  @ParameterizedTest
-  @CsvSource({
-    "0, 0:00",
-    "9.4, 0:09",
-    "59.6, 1:00",
-    "386.7, 6:27",
-    "3599, 59:59",
-    "3599.7, 1:00:00",
-    "3671, 1:01:11"
-  })
-  void a_time_code_is_the_nearest_second_in_minutes_and_seconds(double seconds, String code) {
-    assertThat(TimeCode.of(seconds)).isEqualTo(code);
-  }
-
   @Test
   void the_first_caption_that_fits_is_used() {
     String long43 = "x".repeat(43);

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import taperbook.format.NumberFormatter;
@@ -31,57 +29,51 @@ final class CorrectionsPartTest {
     moved.add(moved("peak_power", "other", 100, 101, "one"));
     moved.add(moved("average_power_10_80", "finch", 100, 101, "one"));
     moved.add(moved("peak_power", "finch", 100, 101, "one"));
-    Map<String, Object> entry = entries(moved).get(0);
-    assertThat(entry.get("sum"))
+    CorrectionsPart.Entry entry = entries(moved).get(0);
+    assertThat(entry.sum())
         .isEqualTo(
             "Since the version of 24 April 2026 24 numbers moved by more than other random draws"
                 + " move them, 20 of them beyond the interval that was printed.");
-    assertThat(entry.get("changes")).isEqualTo(List.of("one", "two"));
-    assertThat(listed(entry, "label"))
+    assertThat(entry.changes()).containsExactly("one", "two");
+    assertThat(entry.moved().stream().map(CorrectionsPart.Moved::label))
         .hasSize(14)
         .startsWith("Number peak_power", "Number average_power_10_80", "Number beyond_0");
-    assertThat(listed(entry, "causes")).startsWith("1", "1", "2");
-    assertThat(entry.get("rest")).isEqualTo("10 more are");
+    assertThat(entry.moved().stream().map(CorrectionsPart.Moved::causes)).startsWith("1", "1", "2");
+    assertThat(entry.rest()).isEqualTo("10 more are");
   }
 
   @Test
   void only_the_latest_correction_lists_numbers() {
     List<MovedNumber> moved = List.of(moved("peak_power", "finch", 100, 110, "one"));
-    List<Map<String, Object>> entries =
+    List<CorrectionsPart.Entry> entries =
         part()
             .of(
                 List.of(
                     new Correction(SECOND, FIRST, "first", moved),
                     new Correction(SECOND.plusDays(7), SECOND, "second", moved)));
-    assertThat(entries).extracting(e -> e.get("reason")).containsExactly("second", "first");
-    assertThat((List<?>) entries.get(0).get("moved")).hasSize(1);
-    assertThat(entries.get(0).get("rest")).isEqualTo("");
-    assertThat((List<?>) entries.get(1).get("moved")).isEmpty();
-    assertThat((List<?>) entries.get(1).get("changes")).isEmpty();
-    assertThat(entries.get(1).get("rest")).isEqualTo("All are");
+    assertThat(entries)
+        .extracting(CorrectionsPart.Entry::reason)
+        .containsExactly("second", "first");
+    assertThat(entries.get(0).moved()).hasSize(1);
+    assertThat(entries.get(0).rest()).isEmpty();
+    assertThat(entries.get(1).moved()).isEmpty();
+    assertThat(entries.get(1).changes()).isEmpty();
+    assertThat(entries.get(1).rest()).isEqualTo("All are");
   }
 
   @Test
   void a_correction_without_effect_states_it() {
-    assertThat(entries(List.of()).get(0).get("sum"))
+    assertThat(entries(List.of()).get(0).sum())
         .isEqualTo(
             "Since the version of 24 April 2026 no number moved by more than other random draws"
                 + " move it.");
-  }
-
-  private static List<String> listed(Map<String, Object> entry, String column) {
-    List<String> cells = new ArrayList<>();
-    for (Object row : (List<?>) Objects.requireNonNull(entry.get("moved"))) {
-      cells.add(String.valueOf(((Map<?, ?>) row).get(column)));
-    }
-    return cells;
   }
 
   private static CorrectionsPart part() {
     return new CorrectionsPart("finch", HEADLINE, new NumberFormatter(Unit.KILOMETRE));
   }
 
-  private static List<Map<String, Object>> entries(List<MovedNumber> moved) {
+  private static List<CorrectionsPart.Entry> entries(List<MovedNumber> moved) {
     return part().of(List.of(new Correction(SECOND, FIRST, "why", moved)));
   }
 

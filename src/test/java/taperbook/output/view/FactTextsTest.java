@@ -29,7 +29,7 @@ final class FactTextsTest {
     facts.put(RangeItem.AMBIENT_TEMPERATURE, fact("55", "degF", "4"));
     facts.put(RangeItem.AVERAGE_SPEED, fact("110", "km/h", ""));
     assertThat(FactTexts.table(new Facts<>(ROW.file(), RangeItem.class, facts)))
-        .extracting(row -> row.get("value"))
+        .extracting(FactTexts.Stated::value)
         .containsExactly(
             "312.4\u00a0km, give or take 1.5\u00a0km",
             "1.004, give or take 0.002",

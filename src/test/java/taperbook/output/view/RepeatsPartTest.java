@@ -3,16 +3,12 @@ package taperbook.output.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import taperbook.format.NumberFormatter;
 import taperbook.metric.ReportMetrics;
 import taperbook.metric.ReportMetrics.Again;
 import taperbook.metric.Sessions;
 import taperbook.plan.ReportPlan.Season;
 import taperbook.quantity.SocWindow;
-import taperbook.quantity.Unit;
 import taperbook.result.ReportNumber;
 import taperbook.result.ReportResult;
 import taperbook.session.Channel;
@@ -45,47 +41,35 @@ final class RepeatsPartTest {
         Again.NO);
   }
 
-  private static Map<String, Object> part(ReportResult result) {
-    NumberFormatter formatter = new NumberFormatter(Unit.MILE);
-    NumberViews views = new NumberViews(result, formatter, new CaveatMarks(result));
-    return new RepeatsPart(result, views, formatter).map();
-  }
-
-  @SuppressWarnings("unchecked")
-  private static List<Map<String, Object>> rows(Map<String, Object> part) {
-    Map<String, Object> table = (Map<String, Object>) Objects.requireNonNull(part.get("table"));
-    return (List<Map<String, Object>>) Objects.requireNonNull(table.get("rows"));
-  }
-
-  private static Map<?, ?> cell(Map<String, Object> row, int column) {
-    return (Map<?, ?>) ((List<?>) Objects.requireNonNull(row.get("cells"))).get(column);
+  private static RepeatsPart.Repeats part(ReportResult result) {
+    return new RepeatsPart(new NumberViews(result)).view();
   }
 
   @Test
   void each_headline_number_has_a_row_with_every_run_mean_spread_and_next_run() {
     ReportResult result = measured(List.of(run("two", 102), run("three", 98)));
-    Map<String, Object> part = part(result);
-    assertThat(part.get("present")).isEqualTo(true);
-    assertThat((List<?>) part.get("runs")).hasSize(3).last().isEqualTo("three");
+    RepeatsPart.Repeats part = part(result);
+    assertThat(part.present()).isTrue();
+    assertThat(part.runs()).hasSize(3).last().isEqualTo("three");
     List<ReportNumber> headline = result.main().numbers().headline();
-    assertThat(rows(part).stream().map(r -> r.get("label")))
+    assertThat(part.table().rows().stream().map(r -> r.head().label()))
         .containsExactlyElementsOf(headline.stream().map(ReportNumber::label).toList());
-    Map<String, Object> peak =
-        rows(part).stream()
-            .filter(r -> "Peak power".equals(r.get("label")))
+    RepeatsPart.Row peak =
+        part.table().rows().stream()
+            .filter(r -> r.head().label().equals("Peak power"))
             .findFirst()
             .orElseThrow();
-    assertThat(peak.get("unit")).isEqualTo("kW");
-    assertThat(peak.get("each")).isEqualTo(List.of("100", "102", "98"));
-    assertThat(cell(peak, 0).get("shown")).isEqualTo("100");
-    assertThat(cell(peak, 1).get("id")).isEqualTo("peak_power_run_spread");
-    assertThat(cell(peak, 2).get("measured")).isEqualTo(true);
+    assertThat(peak.head().unit()).isEqualTo("kW");
+    assertThat(peak.each()).containsExactly("100", "102", "98");
+    assertThat(peak.cells().get(0).shown().shown()).isEqualTo("100");
+    assertThat(peak.cells().get(1).number().id()).isEqualTo("peak_power_run_spread");
+    assertThat(peak.cells().get(2).number().measured()).isTrue();
   }
 
   @Test
   void without_repeats_there_is_no_table() {
-    Map<String, Object> part = part(measured(List.of()));
-    assertThat(part.get("present")).isEqualTo(false);
-    assertThat(rows(part)).isEmpty();
+    RepeatsPart.Repeats part = part(measured(List.of()));
+    assertThat(part.present()).isFalse();
+    assertThat(part.table().rows()).isEmpty();
   }
 }

@@ -13,7 +13,7 @@ import taperbook.result.Outcome;
 import taperbook.result.ReportNumber;
 import taperbook.session.Origin;
 
-final class DifferenceFormatTest {
+final class NumberFormatterDifferenceTest {
   @Test
   void less_time_is_faster() {
     assertThat(text("time_soc_15_78", Unit.SECOND, -220, -240, -200))
@@ -43,8 +43,8 @@ final class DifferenceFormatTest {
             new Outcome.Measured(new Estimate(value, new Interval(low, high)), 0.95),
             new Origin("one", "other", List.of()),
             List.of());
-    DifferenceFormat text =
-        new DifferenceFormat(number, "A", "B", new NumberFormatter(Unit.KILOMETRE));
+    NumberFormatter.Difference text =
+        new NumberFormatter(Unit.KILOMETRE).difference(number, "A", "B");
     return List.of(text.words(), text.ends());
   }
 }

@@ -2,15 +2,13 @@ package taperbook.output.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import taperbook.format.NumberFormatter;
 import taperbook.metric.ReportMetrics;
 import taperbook.metric.Sessions;
 import taperbook.plan.Basis;
@@ -28,7 +26,7 @@ import taperbook.session.RangeTest;
 import taperbook.session.Session;
 
 /** What a page marks as the best of a row, for cars with a clear difference: 100 kW and 60 kW. */
-final class ComparisonCautionTest {
+final class ConditionDifferencesTest {
   private static final ReportPlan PLAN =
       Sessions.plan(
           List.of(new SocWindow(10, 80)),
@@ -70,63 +68,48 @@ final class ComparisonCautionTest {
   }
 
   /** Labels of rows with a marked cell. */
-  @SuppressWarnings("unchecked")
-  private static List<String> marked(Map<String, Object> comparison) {
-    List<String> marked = new ArrayList<>();
-    for (String table : List.of("common", "recorded")) {
-      Map<?, ?> whole = (Map<?, ?>) Objects.requireNonNull(comparison.get(table));
-      for (Map<String, Object> row :
-          (List<Map<String, Object>>) Objects.requireNonNull(whole.get("rows"))) {
-        if (!Integer.valueOf(-1).equals(row.get("best"))) {
-          marked.add((String) Objects.requireNonNull(row.get("label")));
-        }
-      }
-    }
-    return marked;
+  private static List<String> marked(ComparisonPart.Comparison comparison) {
+    return Stream.of(comparison.common(), comparison.recorded())
+        .flatMap(table -> table.rows().stream())
+        .filter(row -> row.best() != -1)
+        .map(row -> row.row().head().label())
+        .toList();
   }
 
-  private static Map<String, Object> comparison(ReportResult result) {
-    NumberFormatter formatter = new NumberFormatter(Unit.KILOMETRE);
-    NumberViews views = new NumberViews(result, formatter, new CaveatMarks(result));
-    return new ComparisonPart(result, views, formatter).map();
+  private static ComparisonPart.Comparison comparison(ReportResult result) {
+    return new ComparisonPart(new NumberViews(result)).view();
   }
 
   @Test
   void equal_caveats_are_merged_with_the_letter_of_each_session() {
     ReportResult result = measured(8, List.of());
-    List<Map<String, Object>> items =
+    List<CaveatMarks.Item> items =
         new CaveatMarks(result)
             .byTopic().stream()
-                .filter(t -> "Battery and start".equals(t.get("topic")))
-                .flatMap(t -> ((List<?>) Objects.requireNonNull(t.get("items"))).stream())
-                .map(ComparisonCautionTest::item)
+                .filter(t -> t.topic().equals("Battery and start"))
+                .flatMap(t -> t.items().stream())
                 .toList();
     assertThat(items)
-        .extracting(i -> String.valueOf(i.get("sentence")).replace('\u00a0', ' '))
+        .extracting(i -> i.sentence().replace('\u00a0', ' '))
         .anySatisfy(
             s -> assertThat(s).startsWith("B: The battery was at 8 \u00b0C").doesNotContain("A: "))
         .filteredOn(s -> s.contains("The session began at 5 %."))
         .hasSize(1);
-    assertThat(items).extracting(i -> i.get("mark")).doesNotHaveDuplicates();
-  }
-
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> item(Object item) {
-    return (Map<String, Object>) item;
+    assertThat(items).extracting(CaveatMarks.Item::mark).doesNotHaveDuplicates();
   }
 
   @Test
   void comparable_sessions_without_drives_have_their_best_marked() {
-    Map<String, Object> comparison = comparison(measured(25, List.of()));
+    ComparisonPart.Comparison comparison = comparison(measured(25, List.of()));
     assertThat(marked(comparison)).contains("Time from 10 % to 80 %");
-    assertThat(comparison.get("unmarked")).isEqualTo(List.of());
+    assertThat(comparison.unmarked()).isEmpty();
   }
 
   @Test
   void nothing_is_marked_in_different_conditions_and_the_conditions_are_named() {
-    Map<String, Object> comparison = comparison(measured(8, List.of()));
+    ComparisonPart.Comparison comparison = comparison(measured(8, List.of()));
     assertThat(marked(comparison)).isEmpty();
-    assertThat(comparison.get("unmarked"))
+    assertThat(comparison.unmarked())
         .isEqualTo(
             List.of(
                 "The sessions are not alike in battery temperature at start (A 25.0, B 8.0), so"
@@ -136,17 +119,17 @@ final class ComparisonCautionTest {
   @Test
   void numbers_that_use_different_drives_are_not_marked_and_the_differences_are_named() {
     ReportResult result = measured(25, List.of(drive("Finch", 110), drive("Carrier", 95)));
-    Map<String, Object> comparison = comparison(result);
+    ComparisonPart.Comparison comparison = comparison(result);
     assertThat(marked(comparison))
         .contains("Time from 10 % to 80 %")
         .noneMatch(label -> label.contains("km"));
-    assertThat(comparison.get("unmarked"))
+    assertThat(comparison.unmarked())
         .isEqualTo(
             List.of(
                 "Each car was driven in a test of its own, and the tests differ in average speed"
                     + " (A 110.0, B 95.0): differences of numbers that rest on a drive are of these"
                     + " drives."));
-    ComparisonCaution unmarked = new ComparisonCaution(result);
+    ConditionDifferences unmarked = new ConditionDifferences(result);
     assertThat(unmarked.mayMark(List.of(result.find("time_to_add_100_km", "finch")))).isFalse();
     assertThat(unmarked.mayMark(List.of(result.find("time_soc_10_80", "finch")))).isTrue();
     assertThat(unmarked.mayMark(List.of(Optional.empty()))).isTrue();

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 public final class DarkScheme {
   private static final List<Color> COMMON =
       List.of(
+          Palette.PAPER,
           Palette.INK,
           Palette.GREY,
           Palette.CURVE,
@@ -28,12 +29,9 @@ public final class DarkScheme {
   public static String rules(String around) {
     Set<Color> colors = new LinkedHashSet<>(COMMON);
     colors.addAll(Palette.SESSIONS);
-    String palette =
-        colors.stream()
-            .map(c -> rule(around, HexColor.of(c), HexColor.of(Background.DARK.of(c))))
-            .collect(Collectors.joining());
-    // The SVG generator writes white by its name.
-    return palette + rule(around, "white", HexColor.of(Background.DARK.color()));
+    return colors.stream()
+        .map(c -> rule(around, HexColor.of(c), HexColor.of(Background.DARK.of(c))))
+        .collect(Collectors.joining());
   }
 
   private static String rule(String around, String from, String to) {

@@ -30,12 +30,30 @@ final class LineLayer {
     this.style = style;
   }
 
-  /** Paints dashed lines, each stretch without a wide gap in one stroke. */
+  /** Paints dashed lines, each stretch without a wide gap in one stroke, and lines over gaps. */
   void dashes(Chart chart) {
     for (Series series : chart.series()) {
       if (series.pen().isDashed()) {
         series.line().runs().forEach(run -> dashes(series, run));
       }
+      gaps(series);
+    }
+  }
+
+  /** Paints the lines over wide gaps; dashes continue over a reading between two gaps. */
+  private void gaps(Series series) {
+    PlotLine line = series.line();
+    List<PlotLine.Run> runs = line.runs();
+    Path2D path = new Path2D.Double();
+    for (int k = 0; k + 1 < runs.size(); k++) {
+      int from = runs.get(k).last();
+      if (k == 0 || runs.get(k).first() < from) {
+        path.moveTo(area.px(line.x(from)), area.py(line.y(from)));
+      }
+      path.lineTo(area.px(line.x(from + 1)), area.py(line.y(from + 1)));
+    }
+    if (runs.size() > 1) {
+      brush.stroke(path, series.pen().gap(style), series.pen().gapColor());
     }
   }
 

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import taperbook.chart.render.Figure;
 import taperbook.quantity.Unit;
@@ -158,15 +158,20 @@ final class CompareFiguresTest {
   void each_stretch_of_a_dashed_line_is_one_path_with_a_continuous_dash() {
     // Four long gaps end the first battery's session; the readings before them are one stretch.
     String svg = figure(Comparisons.named("two"), "compare-over-soc").svg();
-    String dash = "stroke-dasharray=\"10.1,3.8\"[^>]*stroke-width=\"2.4\">\\n<path d=\"m[^z\"]*\"";
-    Matcher strokes = Pattern.compile(dash).matcher(svg);
-    assertThat(strokes.results().map(m -> corners(m.group()))).contains(12);
+    Pattern dashed =
+        Pattern.compile("d=\"m([^\"]*)\" [^>]*stroke-width=\"2.4\" stroke-dasharray=\"10.1,3.8\"");
+    assertThat(
+            dashed
+                .matcher(svg)
+                .results()
+                .flatMap(path -> Stream.of(path.group(1).split("m", -1)))
+                .map(CompareFiguresTest::corners))
+        .contains(12);
   }
 
-  /** Number of corners of a path of straight lines after its first line. */
-  private static int corners(String path) {
-    String data = path.substring(path.indexOf('l', path.indexOf(" d=")) + 1, path.lastIndexOf('"'));
-    return data.split(" ", -1).length / 2;
+  /** Number of corners of a stretch of straight lines after its first one. */
+  private static int corners(String stretch) {
+    return stretch.substring(stretch.indexOf('l') + 1).split(" ", -1).length / 2;
   }
 
   @Test

@@ -140,6 +140,24 @@ public record ChartStyle(
     return new ChartStyle(width, height, edges, type, weights, words, other);
   }
 
+  /** Returns this style for several plots: texts are 8 pt in print, and lines thinner. */
+  public ChartStyle dense() {
+    double size = 0.89 * type.tick();
+    return new ChartStyle(
+        width,
+        height,
+        edges,
+        new Type(size, size, type.title(), type.slack()),
+        new Weights(
+            0.8 * weights.curve(),
+            weights.thin(),
+            0.9 * weights.mark(),
+            weights.dot(),
+            0.75 * weights.markDot()),
+        words,
+        background);
+  }
+
   /** Returns true if the picture is much wider than high. */
   public boolean isWide() {
     return width > 1.5 * height;

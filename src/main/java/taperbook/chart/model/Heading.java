@@ -81,7 +81,7 @@ public record Heading(String finding, String quantity, List<String> credit) {
     while (even.size() == lines.size() && width > face.size()) {
       lines = even;
       width -= face.size();
-      even = Typeface.wrapped(finding, face.bold(), face.size(), width);
+      even = face.wrapped(finding, width);
     }
     return lines.subList(0, Math.min(MOST_TITLE_LINES, lines.size()));
   }
@@ -109,7 +109,7 @@ public record Heading(String finding, String quantity, List<String> credit) {
   }
 
   private static List<String> lines(String text, ChartStyle style, Face face) {
-    return Typeface.wrapped(text, face.bold(), face.size(), room(style, face));
+    return face.wrapped(text, room(style, face));
   }
 
   private static double room(ChartStyle style, Face face) {

@@ -92,7 +92,7 @@ final class DifferenceOverSoc {
 
   private Axis axis(PlotLine line) {
     double height = Math.max(line.top() - line.bottom(), 1);
-    return Axis.across(
+    return Axis.between(
         Texts.of("axis.difference"),
         NumberFormatter.name(Unit.KILOWATT),
         line.bottom() - FOOTROOM * height,

@@ -2,7 +2,6 @@ package taperbook.chart.plots;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -136,17 +135,17 @@ final class PlugInTable implements Painting {
       texts.add(new TextRun(from + "\u00a0%", room.left(), baseline, Anchor.START, head));
       for (int c = 0; c < distances.size(); c++) {
         Box cell = new Box(room.left() + left + c * width, y, FILLED * width, height);
-        cell(new Brush(g, style.background()), style, cell, seconds(from, distances.get(c)), texts);
+        cell(new Brush(g, style), cell, seconds(from, distances.get(c)), texts);
       }
     }
     return texts;
   }
 
-  private void cell(
-      Brush brush, ChartStyle style, Box box, Optional<Estimate> time, List<TextRun> texts) {
+  private void cell(Brush brush, Box box, Optional<Estimate> time, List<TextRun> texts) {
+    ChartStyle style = brush.style();
     double y = box.top() + 0.94 * box.height();
     BasicStroke thin = style.solid(style.weights().thin());
-    brush.stroke(new Line2D.Double(box.left(), y, box.right(), y), thin, Palette.GRID);
+    brush.line(box.left(), y, box.right(), y, thin, Palette.GRID);
     double baseline = box.top() + 0.72 * box.height();
     Face small = new Face(style.type().tick(), false, Palette.INK);
     if (time.isEmpty()) {
@@ -155,7 +154,7 @@ final class PlugInTable implements Painting {
     }
     double end = box.left() + box.width() * time.get().value() / longest;
     BasicStroke thick = style.solid(style.weights().curve());
-    brush.stroke(new Line2D.Double(box.left(), y, end, y), thick, Palette.CURVE);
+    brush.line(box.left(), y, end, y, thick, Palette.CURVE);
     Face bold = new Face(style.type().tick(), true, Palette.INK);
     String value = minutes(time.get().value(), RoundingMode.HALF_EVEN);
     TextRun spread = new TextRun(between(time.get()), box.right(), baseline, Anchor.END, small);

@@ -2,7 +2,6 @@ package taperbook.chart.render;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -33,10 +32,10 @@ final class LeadLayer {
   private final PlotArea area;
   private final ChartStyle style;
 
-  LeadLayer(Brush brush, PlotArea area, ChartStyle style) {
+  LeadLayer(Brush brush, PlotArea area) {
     this.brush = brush;
     this.area = area;
-    this.style = style;
+    this.style = brush.style();
   }
 
   /** Returns the box of a part of the strip. */
@@ -127,7 +126,7 @@ final class LeadLayer {
       double from = Math.max(start, piece.left());
       double to = Math.min(start + piece.height(), piece.right());
       double bottom = piece.bottom() - (from - start);
-      brush.stroke(new Line2D.Double(from, bottom, to, bottom - (to - from)), stroke, color);
+      brush.line(from, bottom, to, bottom - (to - from), stroke, color);
     }
   }
 
@@ -138,13 +137,10 @@ final class LeadLayer {
     double high = area.px(crossing.high());
     double tip = style.gap() / 2;
     BasicStroke line = style.solid(1.6 * style.weights().mark());
-    brush.stroke(new Line2D.Double(low, y, high, y), line, Palette.ACCENT);
+    brush.line(low, y, high, y, line, Palette.ACCENT);
     for (double x : new double[] {low, high}) {
-      brush.stroke(new Line2D.Double(x, y - tip, x, y + tip), line, Palette.ACCENT);
+      brush.line(x, y - tip, x, y + tip, line, Palette.ACCENT);
     }
-    double r = style.weights().markDot();
-    Ellipse2D ring = new Ellipse2D.Double(area.px(crossing.x()) - r, y - r, 2 * r, 2 * r);
-    brush.fill(ring, Palette.PAPER);
-    brush.stroke(ring, line, Palette.ACCENT);
+    brush.ring(area.px(crossing.x()), y);
   }
 }

@@ -36,7 +36,7 @@ final class SolidLinesTest {
   @ParameterizedTest
   @CsvSource({"-24, 92", "-77, 8", "-3.9, 3.4", "-0.4, 61.5", "-118, 121"})
   void grid_lines_are_at_the_ticks_of_an_axis_across_zero(double min, double max) {
-    gridLiesAtTicks(chart(Axis.across("Difference", "kW", min, max, 8)));
+    gridLiesAtTicks(chart(Axis.between("Difference", "kW", min, max, 8)));
   }
 
   @ParameterizedTest
@@ -80,7 +80,7 @@ final class SolidLinesTest {
   @Test
   void the_scale_of_the_chart_library_is_the_scale_of_the_plot_area() {
     assertScaleIsThatOfThePlotArea(chart(Axis.upTo("Power", "kW", 208.6, 6)));
-    assertScaleIsThatOfThePlotArea(chart(Axis.across("Difference", "kW", -50, 40, 8)));
+    assertScaleIsThatOfThePlotArea(chart(Axis.between("Difference", "kW", -50, 40, 8)));
   }
 
   private static void assertScaleIsThatOfThePlotArea(Chart chart) {
@@ -102,7 +102,7 @@ final class SolidLinesTest {
     Graphics2D g = image.createGraphics();
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, STYLE.width(), STYLE.height());
-    new AxisLayer(area, STYLE).paintGrid(new Brush(g, STYLE.background()));
+    new AxisLayer(new Brush(g, STYLE), area).paintGrid();
     SolidLines.paint(g, chart, area, STYLE);
     g.dispose();
     return image;

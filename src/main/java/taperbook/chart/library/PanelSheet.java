@@ -31,7 +31,8 @@ import taperbook.i18n.Texts;
  */
 record PanelSheet(List<Panel> panels, int columns, int rows, Axis power, Heading heading)
     implements Painting {
-  private static final int MOST_DETAIL_LINES = 2;
+  /** Least height of a plot below a heading of three lines, in lines of text. */
+  private static final int LOWEST_PLOT = 4;
 
   /**
    * One session.
@@ -61,13 +62,14 @@ record PanelSheet(List<Panel> panels, int columns, int rows, Axis power, Heading
     double left = room.left() + 4 * size;
     double width = (room.right() - left + gapX) / columns - gapX;
     double height = (room.height() - 1.6 * size + gapY) / rows - gapY;
-    List<TextRun> texts = new ArrayList<>();
-    List<List<String>> details = new ArrayList<>();
-    for (Panel panel : panels) {
-      details.add(detail(panel, width, brush.style()));
-    }
+    double leading = brush.style().leading();
+    // A second line only if the plots remain high enough.
+    int most = height >= (3 + LOWEST_PLOT) * leading ? 2 : 1;
+    List<List<String>> details =
+        panels.stream().map(p -> detail(p, width, most, brush.style())).toList();
     int lines = 1 + details.stream().mapToInt(List::size).max().orElse(0);
-    double above = lines * brush.style().leading() + 0.3 * size;
+    double above = lines * leading + 0.3 * size;
+    List<TextRun> texts = new ArrayList<>();
     for (int i = 0; i < panels.size(); i++) {
       double x = left + i % columns * (width + gapX);
       double y = room.top() + i / columns * (height + gapY);
@@ -88,17 +90,16 @@ record PanelSheet(List<Panel> panels, int columns, int rows, Axis power, Heading
     return heading.with(gaps ? ring + " " + Texts.of("note.dashes") : ring, style);
   }
 
-  /** Returns the detail in as many lines as it needs; truncates the last one. */
-  private static List<String> detail(Panel panel, double width, ChartStyle style) {
+  /** Returns the detail in at most some lines, ending with an ellipsis if there is more. */
+  private static List<String> detail(Panel panel, double width, int most, ChartStyle style) {
     Face face = new Face(style.type().label(), false, Palette.GREY);
     double room = width / style.type().slack();
-    List<String> lines = new ArrayList<>(face.wrapped(panel.detail(), room));
-    while (lines.size() > MOST_DETAIL_LINES) {
-      String last = lines.remove(lines.size() - 1);
-      lines.set(lines.size() - 1, lines.get(lines.size() - 1) + " " + last);
+    List<String> lines = face.wrapped(panel.detail(), room);
+    if (lines.size() > most) {
+      lines = lines.subList(0, most);
+      lines.set(most - 1, lines.get(most - 1) + "\u2026");
     }
-    lines.replaceAll(line -> face.truncated(line, room));
-    return lines;
+    return lines.stream().map(line -> face.truncated(line, room)).toList();
   }
 
   private static void shapes(Brush brush, PlotArea plot, PlotLine line) {

@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import taperbook.buildinfo.BuildInfo;
 import taperbook.buildinfo.ReportDate;
-import taperbook.chart.plots.CompareFigures;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.render.Figure;
 import taperbook.cli.ProgressListener;
@@ -233,8 +232,7 @@ public final class Pipeline {
   }
 
   ReportJob job(ReportSources sources, ReportResult result, List<Correction> corrections) {
-    List<Figure> figures = new ArrayList<>(FigureSet.draw(result));
-    figures.addAll(CompareFigures.draw(result));
+    List<Figure> figures = FigureSet.draw(result);
     List<InputFile> inputs = inputs(sources);
     if (!corrections.isEmpty()) {
       String path = PublishedVersions.recordPath(sources.plan().name());

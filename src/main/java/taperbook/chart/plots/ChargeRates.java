@@ -10,7 +10,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.plots.Lineup.Member;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.session.ConditionItem;
@@ -30,7 +30,7 @@ final class ChargeRates {
   private ChargeRates() {}
 
   /** Returns the chart, if every session's usable energy is known and they differ. */
-  static Optional<Draft> draft(Lineup lineup) {
+  static Optional<Figure> draw(Lineup lineup) {
     List<Double> energies =
         lineup.members().stream().flatMap(m -> usableKilowattHours(m).stream()).toList();
     double most = energies.stream().mapToDouble(e -> e).max().orElse(0);
@@ -39,10 +39,10 @@ final class ChargeRates {
       return Optional.empty();
     }
     List<Entry> entries = lineup.entries(ChargeRates::line);
-    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draw(lineup, entries));
   }
 
-  private static Draft draft(Lineup lineup, List<Entry> entries) {
+  private static Figure draw(Lineup lineup, List<Entry> entries) {
     Axis y = Axis.power(Texts.of("axis.charge_rate"), UNIT, Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
@@ -56,7 +56,7 @@ final class ChargeRates {
         new TextAlternative(
             Texts.of("figure.common.state_of_charge_in_from"),
             SessionPhrases.range(Texts.of("figure.charge_rates.power_per_usable_energy_in"), y));
-    return overlay.draft(
+    return overlay.draw(
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
         List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));

@@ -12,7 +12,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Member;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
@@ -45,12 +45,12 @@ final class DifferenceOverSoc {
   }
 
   /** Returns the chart of a pair, if the two share a stretch of charge. */
-  static Optional<Draft> draft(Lineup lineup, int index) {
+  static Optional<Figure> draw(Lineup lineup, int index) {
     DifferenceOverSoc difference = new DifferenceOverSoc(lineup, index);
-    return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draft);
+    return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draw);
   }
 
-  private Draft draft(Curve curve) {
+  private Figure draw(Curve curve) {
     PlotLine line = PlotLine.signed(curve);
     Axis y = axis(line);
     Chart chart =
@@ -83,7 +83,7 @@ final class DifferenceOverSoc {
             .add(Texts.of("figure.difference_over_soc.strip_below_axis_shows_who"))
             .add(pairCaption.all())
             .text();
-    return new Draft(chart, caption, description);
+    return Figure.of(chart, caption, description);
   }
 
   private String less() {

@@ -10,7 +10,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 
 /**
  * A chart of one line per session, with its texts.
@@ -44,12 +44,12 @@ record Overlay(Chart chart, List<Entry> entries) {
    * @param point formats a point of a line
    * @param caption the findings of the chart
    */
-  Draft draft(TextAlternative axes, Point point, List<Optional<String>> caption) {
+  Figure draw(TextAlternative axes, Point point, List<Optional<String>> caption) {
     for (Series series : chart.series()) {
       axes.line(series, i -> point.words(series.line(), i));
     }
     chart.marks().window().ifPresent(w -> axes.add(CommonSoc.sentence(w)));
     String finding = FigureText.sentences(caption);
-    return new Draft(chart, finding, axes.add(finding).text());
+    return Figure.of(chart, finding, axes.add(finding).text());
   }
 }

@@ -58,8 +58,7 @@ final class PlugInTable implements Painting {
     boolean wanted = result.plan().wishes().road().wants(RoadTopic.PLUG_IN);
     return wanted && table.longest > 0
         ? Optional.of(
-            Figure.of(
-                RoadFigures.PLUG_IN, table.finding(), table.caption(), table.inWords(), table))
+            Figure.of("plug-in-table", table.finding(), table.caption(), table.inWords(), table))
         : Optional.empty();
   }
 

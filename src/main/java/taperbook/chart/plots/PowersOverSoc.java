@@ -7,7 +7,7 @@ import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.quantity.SocWindow;
@@ -17,7 +17,7 @@ import taperbook.quantity.Unit;
 final class PowersOverSoc {
   private PowersOverSoc() {}
 
-  static Optional<Draft> draft(Lineup lineup) {
+  static Optional<Figure> draw(Lineup lineup) {
     List<Entry> entries =
         lineup.entries(
             m ->
@@ -26,10 +26,10 @@ final class PowersOverSoc {
                     .powerOverSoc()
                     .filter(c -> c.size() > 0)
                     .map(c -> new PlotLine(c, x -> x, y -> y)));
-    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draw(lineup, entries));
   }
 
-  private static Draft draft(Lineup lineup, List<Entry> entries) {
+  private static Figure draw(Lineup lineup, List<Entry> entries) {
     Axis y = Axis.power(Overlay.top(entries)).withRoom();
     Overlay overlay =
         Overlay.of(
@@ -43,7 +43,7 @@ final class PowersOverSoc {
         new TextAlternative(
             Texts.of("figure.common.state_of_charge_in_from"),
             SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
-    return overlay.draft(
+    return overlay.draw(
         axes,
         (line, i) ->
             Texts.of(

@@ -10,7 +10,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.plots.Lineup.Member;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.i18n.Texts;
 import taperbook.result.CommonGround;
 
@@ -18,7 +18,7 @@ import taperbook.result.CommonGround;
 final class PowersOverTime {
   private PowersOverTime() {}
 
-  static Optional<Draft> draft(Lineup lineup) {
+  static Optional<Figure> draw(Lineup lineup) {
     List<Entry> entries =
         lineup.entries(
             m ->
@@ -27,10 +27,10 @@ final class PowersOverTime {
                     .powerOverTime()
                     .filter(c -> c.size() > 0)
                     .map(c -> new PlotLine(c, seconds -> seconds / 60, y -> y)));
-    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draw(lineup, entries));
   }
 
-  private static Draft draft(Lineup lineup, List<Entry> entries) {
+  private static Figure draw(Lineup lineup, List<Entry> entries) {
     double last = entries.stream().mapToDouble(e -> e.line().lastX()).max().orElse(0);
     Axis x = Axis.time(last);
     Axis y = Axis.power(Overlay.top(entries)).withRoom();
@@ -47,7 +47,7 @@ final class PowersOverTime {
             SessionPhrases.range(Texts.of("figure.powers_over_time.time_since_plugging_in_in"), x),
             SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
     FigureText texts = entries.get(0).member().texts();
-    return overlay.draft(
+    return overlay.draw(
         axes,
         (line, i) ->
             Texts.of("figure.common.kw", texts.time(line.x(i) * 60), FigureText.plain(line.y(i))),

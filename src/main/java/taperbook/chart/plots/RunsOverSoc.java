@@ -10,7 +10,7 @@ import taperbook.chart.model.Pen;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.model.TextAlternative;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
 import taperbook.i18n.Texts;
@@ -27,11 +27,11 @@ final class RunsOverSoc {
   private RunsOverSoc() {}
 
   /** Returns the chart, if the session has repeats that share a stretch of charge. */
-  static Optional<Draft> draft(ReportResult result) {
-    return result.runs().mean().map(mean -> draft(result, mean));
+  static Optional<Figure> draw(ReportResult result) {
+    return result.runs().mean().map(mean -> draw(result, mean));
   }
 
-  private static Draft draft(ReportResult result, Curve mean) {
+  private static Figure draw(ReportResult result, Curve mean) {
     List<SessionResult> runs = new ArrayList<>(List.of(result.main()));
     runs.addAll(result.runs().repeats());
     List<Series> series = new ArrayList<>();
@@ -71,7 +71,7 @@ final class RunsOverSoc {
                   FigureText.plain(line.line().x(i)),
                   FigureText.plain(line.line().y(i))));
     }
-    return new Draft(chart, caption, description.add(caption).text());
+    return Figure.of(chart, caption, description.add(caption).text());
   }
 
   private static String caption(int runs) {

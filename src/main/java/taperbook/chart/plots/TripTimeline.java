@@ -61,7 +61,7 @@ final class TripTimeline implements Painting {
     }
     TripTimeline sheet = new TripTimeline(result, trip.get(), lanes);
     return Optional.of(
-        Figure.of(RoadFigures.TRIP, sheet.finding(), sheet.caption(), sheet.inWords(), sheet));
+        Figure.of("trip-timeline", sheet.finding(), sheet.caption(), sheet.inWords(), sheet));
   }
 
   private String quantity() {

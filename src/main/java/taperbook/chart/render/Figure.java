@@ -59,14 +59,18 @@ public final class Figure {
     this.painting = painting;
   }
 
-  /** Creates the figure of a draft. */
-  public static Figure of(Draft draft) {
-    Chart chart = draft.chart();
+  /**
+   * Creates the figure of a chart.
+   *
+   * @param caption its finding
+   * @param textAlternative its description for those who cannot see it
+   */
+  public static Figure of(Chart chart, String caption, String textAlternative) {
     return new Figure(
         chart.id(),
         chart.title().finding(),
-        draft.caption(),
-        draft.textAlternative(),
+        caption,
+        textAlternative,
         (g, style) -> ChartPainter.paint(g, chart, style),
         Optional.of(chart));
   }
@@ -134,6 +138,11 @@ public final class Figure {
    */
   public String narrowSvg() {
     return SvgPicture.write(id + "-narrow", title, textAlternative, painting, ChartStyle.narrow());
+  }
+
+  /** Returns the chart; empty if the figure is not one. */
+  Optional<Chart> chart() {
+    return chart;
   }
 
   /** Returns the data of the reading line; empty if the figure is not a line chart. */

@@ -35,16 +35,16 @@ import taperbook.chart.plots.InventedSession;
 
 @Tag("slow")
 final class SvgPictureTest {
-  static Stream<Map.Entry<String, List<Draft>>> drawn() {
-    return ChartPictures.drafts().entrySet().stream();
+  static Stream<Map.Entry<String, List<Figure>>> drawn() {
+    return ChartPictures.figures().entrySet().stream();
   }
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void the_picture_is_well_formed_and_standalone(Map.Entry<String, List<Draft>> drawn)
+  void the_picture_is_well_formed_and_standalone(Map.Entry<String, List<Figure>> drawn)
       throws Exception {
-    for (Draft figure : drawn.getValue()) {
-      String svg = svg(figure);
+    for (Figure figure : drawn.getValue()) {
+      String svg = figure.svg();
       assertThat(svg).startsWith("<svg ").doesNotContain("<!").doesNotContain("<?");
       Document document = parse(svg);
       Element root = document.getDocumentElement();
@@ -54,7 +54,7 @@ final class SvgPictureTest {
       assertThat(root.hasAttribute("width") || root.hasAttribute("height")).isFalse();
       List<Element> all = elements(document, "*");
       assertThat(all.get(1).getTagName()).isEqualTo("title");
-      assertThat(all.get(1).getTextContent()).isEqualTo(figure.chart().title().finding());
+      assertThat(all.get(1).getTextContent()).isEqualTo(figure.title());
       assertThat(all.get(2).getTagName()).isEqualTo("desc");
       assertThat(all.get(2).getTextContent()).isEqualTo(figure.textAlternative());
       assertThat(all).extracting(Element::getTagName).doesNotContain("script", "style", "image");
@@ -63,19 +63,19 @@ final class SvgPictureTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void no_id_occurs_twice_in_a_page_and_every_reference_is_met(Map.Entry<String, List<Draft>> drawn)
-      throws Exception {
+  void no_id_occurs_twice_in_a_page_and_every_reference_is_met(
+      Map.Entry<String, List<Figure>> drawn) throws Exception {
     Set<String> ids = new HashSet<>();
     Set<String> used = new HashSet<>();
-    for (Draft figure : drawn.getValue()) {
-      for (Element element : elements(parse(svg(figure)), "*")) {
+    for (Figure figure : drawn.getValue()) {
+      for (Element element : elements(parse(figure.svg()), "*")) {
         String id = element.getAttribute("id");
         if (!id.isEmpty()) {
-          assertThat(id).startsWith(figure.chart().id() + "-");
+          assertThat(id).startsWith(figure.id() + "-");
           assertThat(ids.add(id)).as(id).isTrue();
         }
       }
-      Matcher reference = Pattern.compile("url\\(#([^)]+)\\)").matcher(svg(figure));
+      Matcher reference = Pattern.compile("url\\(#([^)]+)\\)").matcher(figure.svg());
       while (reference.find()) {
         used.add(reference.group(1));
       }
@@ -152,8 +152,8 @@ final class SvgPictureTest {
 
   @Test
   void a_dense_session_stays_small() {
-    for (Draft figure : FigureSet.drafts(InventedSession.logger().result())) {
-      assertThat(svg(figure).length()).isLessThan(60_000);
+    for (Figure figure : FigureSet.ofSession(InventedSession.logger().result())) {
+      assertThat(figure.svg().length()).isLessThan(60_000);
     }
   }
 
@@ -161,8 +161,8 @@ final class SvgPictureTest {
   void texts_are_text_elements_of_at_least_eight_points_in_print() throws Exception {
     // At the minimum print width of 150 mm for 720 units, a unit is 150 / 720 / 25.4 * 72 = 0.59
     // pt.
-    for (Draft figure : FigureSet.drafts(InventedSession.handRead().result())) {
-      List<Element> texts = elements(parse(svg(figure)), "text");
+    for (Figure figure : FigureSet.ofSession(InventedSession.handRead().result())) {
+      List<Element> texts = elements(parse(figure.svg()), "text");
       assertThat(texts).hasSizeGreaterThan(10);
       for (Element text : texts) {
         double points = Double.parseDouble(text.getAttribute("font-size")) * 0.59;
@@ -173,14 +173,10 @@ final class SvgPictureTest {
 
   @Test
   void numbers_have_at_most_two_decimals() {
-    for (Draft figure : FigureSet.drafts(InventedSession.handRead().result())) {
-      String shapes = svg(figure).substring(svg(figure).indexOf("</desc>"));
+    for (Figure figure : FigureSet.ofSession(InventedSession.handRead().result())) {
+      String shapes = figure.svg().substring(figure.svg().indexOf("</desc>"));
       assertThat(shapes).doesNotContainPattern("\\d\\.\\d{3}");
     }
-  }
-
-  private static String svg(Draft draft) {
-    return Figure.of(draft).svg();
   }
 
   /** The number of lines across gaps, whose dash is three widths of the curve on, two off. */
@@ -205,7 +201,7 @@ final class SvgPictureTest {
   }
 
   private static Document powerOverSoc(InventedSession session) throws Exception {
-    return parse(svg(FigureSet.drafts(session.result()).get(0)));
+    return parse(FigureSet.ofSession(session.result()).get(0).svg());
   }
 
   private static List<Element> elements(Document document, String name) {

@@ -13,15 +13,15 @@ import taperbook.quantity.Unit;
 import taperbook.result.CommonGround;
 import taperbook.result.ReportResult;
 
-final class CompareFiguresTest {
+final class ComparisonFiguresTest {
   @Test
   void a_report_without_comparison_has_no_comparison_figures() {
-    assertThat(CompareFigures.draw(InventedSession.handRead().result())).isEmpty();
+    assertThat(FigureSet.ofComparison(InventedSession.handRead().result())).isEmpty();
   }
 
   @Test
   void figures_are_in_order_with_one_difference_for_each_pair() {
-    assertThat(CompareFigures.draw(Comparisons.named("three")))
+    assertThat(FigureSet.ofComparison(Comparisons.named("three")))
         .extracting(Figure::id)
         .containsExactly(
             "compare-over-soc",
@@ -34,7 +34,7 @@ final class CompareFiguresTest {
   @Test
   void a_pair_without_overlap_has_no_difference_and_the_text_states_it() {
     ReportResult result = Comparisons.named("no-window");
-    assertThat(CompareFigures.draw(result))
+    assertThat(FigureSet.ofComparison(result))
         .extracting(Figure::id)
         .containsExactly("compare-over-soc", "compare-over-time");
     assertThat(figure(result, "compare-over-soc").caption())
@@ -165,7 +165,7 @@ final class CompareFiguresTest {
                 .matcher(svg)
                 .results()
                 .flatMap(path -> Stream.of(path.group(1).split("m", -1)))
-                .map(CompareFiguresTest::corners))
+                .map(ComparisonFiguresTest::corners))
         .contains(12);
   }
 
@@ -202,8 +202,8 @@ final class CompareFiguresTest {
 
   @Test
   void equal_comparisons_give_equal_bytes() {
-    List<Figure> first = CompareFigures.draw(Comparisons.named("three"));
-    List<Figure> again = CompareFigures.draw(Comparisons.named("three"));
+    List<Figure> first = FigureSet.ofComparison(Comparisons.named("three"));
+    List<Figure> again = FigureSet.ofComparison(Comparisons.named("three"));
     for (int i = 0; i < first.size(); i++) {
       assertThat(again.get(i).svg()).isEqualTo(first.get(i).svg());
       assertThat(again.get(i).png()).isEqualTo(first.get(i).png());
@@ -219,13 +219,12 @@ final class CompareFiguresTest {
   }
 
   private static List<String> ids(ReportResult result) {
-    return CompareFigures.drafts(result).stream().map(d -> d.chart().id()).toList();
+    return FigureSet.ofComparison(result).stream().map(Figure::id).toList();
   }
 
   private static Figure figure(ReportResult result, String id) {
-    return CompareFigures.drafts(result).stream()
-        .filter(d -> d.chart().id().equals(id))
-        .map(Figure::of)
+    return FigureSet.ofComparison(result).stream()
+        .filter(d -> d.id().equals(id))
         .findFirst()
         .orElseThrow();
   }

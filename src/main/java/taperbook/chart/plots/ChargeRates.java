@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
@@ -44,19 +45,20 @@ final class ChargeRates {
 
   private static Figure draw(Lineup lineup, List<Entry> entries) {
     Axis y = Axis.power(Texts.of("axis.charge_rate"), UNIT, Overlay.top(entries)).withRoom();
-    Overlay overlay =
-        Overlay.of(
+    Chart chart =
+        new Chart(
             "c-rate-over-soc",
             lineup.heading(finding(entries), Texts.of("chart.charge_rates")),
             Axis.stateOfCharge(10),
             y,
-            entries,
-            CommonSoc.marks(lineup));
+            Overlay.series(entries),
+            lineup.commonMarks());
     TextAlternative axes =
         new TextAlternative(
             Texts.of("figure.common.state_of_charge_in_from"),
-            SessionPhrases.range(Texts.of("figure.charge_rates.power_per_usable_energy_in"), y));
-    return overlay.draw(
+            FigureText.range(Texts.of("figure.charge_rates.power_per_usable_energy_in"), y));
+    return Overlay.draw(
+        chart,
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
         List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));
@@ -78,7 +80,7 @@ final class ChargeRates {
       String energy = FigureText.plain(usableKilowattHours(entry.member()).orElseThrow());
       peaks.add(Texts.of("figure.charge_rates.in_with_kwh", peak, entry.member().named(), energy));
     }
-    return Texts.of("figure.charge_rates.for_each_kwh_of_usable", SessionPhrases.listed(peaks));
+    return Texts.of("figure.charge_rates.for_each_kwh_of_usable", FigureText.listed(peaks));
   }
 
   private static String hundredths(double rate) {
@@ -91,7 +93,6 @@ final class ChargeRates {
         .result()
         .curves()
         .powerOverSoc()
-        .filter(c -> c.size() > 0)
         .map(c -> new PlotLine(c, x -> x, power -> power / energy));
   }
 

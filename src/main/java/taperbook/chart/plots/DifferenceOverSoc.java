@@ -40,7 +40,7 @@ final class DifferenceOverSoc {
     this.own = lineup.members().get(0);
     this.other = lineup.members().get(index + 1);
     this.pair = lineup.pairs().get(index);
-    this.pairCaption = new PairCaption(lineup.result(), pair, own.letter(), other.letter());
+    this.pairCaption = new PairCaption(lineup.result(), pair, own, other);
     this.id = index == 0 ? "difference-over-soc" : "difference-over-soc-" + (index + 1);
   }
 
@@ -57,9 +57,7 @@ final class DifferenceOverSoc {
         new Chart(
             id,
             lineup.heading(
-                pairCaption
-                    .leadFinding(own.words(), other.words())
-                    .orElseGet(() -> pairCaption.finding(own.words(), other.words())),
+                pairCaption.leadFinding().orElseGet(pairCaption::finding),
                 Texts.of("chart.difference", less()),
                 List.of(own, other)),
             Axis.stateOfCharge(10),
@@ -76,8 +74,7 @@ final class DifferenceOverSoc {
     String description =
         new TextAlternative(
                 Texts.of("figure.common.state_of_charge_in_from"),
-                SessionPhrases.range(
-                    Texts.of("figure.difference_over_soc.power_of_in_kw", less()), y))
+                FigureText.range(Texts.of("figure.difference_over_soc.power_of_in_kw", less()), y))
             .add(own.label() + ", " + other.label() + ".")
             .line(chart.series().get(0), i -> point(curve, i))
             .add(Texts.of("figure.difference_over_soc.strip_below_axis_shows_who"))

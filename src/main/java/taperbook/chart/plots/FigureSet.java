@@ -37,26 +37,16 @@ public final class FigureSet {
   public static List<Figure> ofSession(ReportResult result) {
     FigureText texts = new FigureText(result);
     Curves curves = result.main().curves();
-    Optional<Curve> power = curves.powerOverTime().filter(FigureSet::hasPoints);
-    Optional<Curve> charge = curves.socOverTime().filter(FigureSet::hasPoints);
+    Optional<Curve> charge = curves.socOverTime();
     return Stream.of(
+            curves.powerOverSoc().map(c -> PowerOverSoc.draw(c, curves.powerBand(), texts)),
             curves
-                .powerOverSoc()
-                .filter(FigureSet::hasPoints)
-                .map(c -> PowerOverSoc.draw(c, curves.powerBand(), texts)),
-            power
+                .powerOverTime()
                 .map(c -> PowerOverTime.draw(c, charge, texts))
                 .or(() -> charge.map(c -> SocOverTime.draw(c, texts))),
-            curves
-                .distanceOverTime()
-                .filter(FigureSet::hasPoints)
-                .map(c -> DistanceOverTime.draw(c, texts)))
+            curves.distanceOverTime().map(c -> DistanceOverTime.draw(c, texts)))
         .flatMap(Optional::stream)
         .toList();
-  }
-
-  static boolean hasPoints(Curve curve) {
-    return curve.size() > 0;
   }
 
   /** Returns the figures of the chapter on road metrics. */

@@ -43,7 +43,6 @@ final class RunsOverSoc {
       runs.get(i)
           .curves()
           .powerOverSoc()
-          .filter(c -> c.size() > 0)
           .ifPresent(c -> series.add(new Series(new PlotLine(c, x -> x, y -> y), pen, name)));
     }
     double top = series.stream().mapToDouble(s -> s.line().top()).max().orElse(0);
@@ -57,21 +56,12 @@ final class RunsOverSoc {
             y,
             series,
             Chart.Marks.common(Optional.empty()));
-    String caption = caption(runs.size());
-    TextAlternative description =
+    TextAlternative axes =
         new TextAlternative(
             Texts.of("figure.common.state_of_charge_in_from"),
-            SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
-    for (Series line : series) {
-      description.line(
-          line,
-          i ->
-              Texts.of(
-                  "figure.common.kw_2",
-                  FigureText.plain(line.line().x(i)),
-                  FigureText.plain(line.line().y(i))));
-    }
-    return Figure.of(chart, caption, description.add(caption).text());
+            FigureText.range(Texts.of("figure.common.charging_power_in_kw"), y));
+    return Overlay.draw(
+        chart, axes, Overlay::kilowatts, List.of(Optional.of(caption(runs.size()))));
   }
 
   private static String caption(int runs) {

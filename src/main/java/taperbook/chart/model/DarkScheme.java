@@ -30,7 +30,7 @@ public final class DarkScheme {
     Set<Color> colors = new LinkedHashSet<>(COMMON);
     colors.addAll(Palette.SESSIONS);
     return colors.stream()
-        .map(c -> rule(around, HexColor.of(c), HexColor.of(Background.DARK.of(c))))
+        .map(c -> rule(around, Palette.hex(c), Palette.hex(Background.DARK.of(c))))
         .collect(Collectors.joining());
   }
 

@@ -12,7 +12,7 @@ import java.util.StringJoiner;
 import org.apache.batik.ext.awt.g2d.DefaultGraphics2D;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
 import org.jspecify.annotations.Nullable;
-import taperbook.chart.model.HexColor;
+import taperbook.chart.model.Palette;
 
 /**
  * Writes opaque shapes as compact SVG elements, for a parent with {@code fill="none"
@@ -52,7 +52,7 @@ final class SvgGraphics extends DefaultGraphics2D {
   public void fill(Shape shape) {
     if (getColor().getAlpha() > 0) {
       elements.write();
-      add(shape, attribute("fill", HexColor.of(getColor())));
+      add(shape, attribute("fill", Palette.hex(getColor())));
       elements.filled = shape;
     }
   }
@@ -60,7 +60,7 @@ final class SvgGraphics extends DefaultGraphics2D {
   @Override
   public void draw(Shape shape) {
     BasicStroke stroke = (BasicStroke) getStroke();
-    StringBuilder look = new StringBuilder(attribute("stroke", HexColor.of(getColor())));
+    StringBuilder look = new StringBuilder(attribute("stroke", Palette.hex(getColor())));
     look.append(attribute("stroke-width", number(stroke.getLineWidth())));
     if (stroke.getEndCap() == BasicStroke.CAP_ROUND) {
       look.append(attribute("stroke-linecap", "round"));

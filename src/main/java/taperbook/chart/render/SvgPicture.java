@@ -5,7 +5,7 @@ import static taperbook.chart.render.SvgGraphics.number;
 
 import java.util.List;
 import taperbook.chart.model.ChartStyle;
-import taperbook.chart.model.HexColor;
+import taperbook.chart.model.Palette;
 import taperbook.chart.model.TextRun;
 
 /**
@@ -42,7 +42,7 @@ final class SvgPicture {
         + attribute("x", number(run.x()))
         + attribute("y", number(run.baseline()))
         + attribute("font-size", number(run.font().size()))
-        + attribute("fill", HexColor.of(run.font().color()))
+        + attribute("fill", Palette.hex(run.font().color()))
         + (run.font().bold() ? attribute("font-weight", "bold") : "")
         + (run.anchor() == TextRun.Anchor.START ? "" : attribute("text-anchor", run.anchor().svg()))
         + '>'

@@ -71,8 +71,9 @@ record PanelSheet(List<Panel> panels, int columns, int rows, Axis power, Heading
     double above = lines * leading + 0.3 * size;
     List<TextRun> texts = new ArrayList<>();
     for (int i = 0; i < panels.size(); i++) {
+      int row = i / columns;
       double x = left + i % columns * (width + gapX);
-      double y = room.top() + i / columns * (height + gapY);
+      double y = room.top() + row * (height + gapY);
       Box box = new Box(x, y + above, width, height - above);
       PlotArea plot = new PlotArea(box, Axis.stateOfCharge(50), power);
       shapes(brush, plot, panels.get(i).line());

@@ -27,11 +27,6 @@ public record Axis(String title, String unit, double min, double max, double ste
     }
   }
 
-  /** Creates an axis that starts at zero. */
-  Axis(String title, String unit, double max, double step) {
-    this(title, unit, 0, max, step);
-  }
-
   /** Headroom above the highest power for its label, as a factor on the axis. */
   private static final double HEADROOM = 1.22;
 
@@ -39,7 +34,7 @@ public record Axis(String title, String unit, double min, double max, double ste
 
   /** Returns the state-of-charge axis, always from 0 to 100 %. */
   public static Axis stateOfCharge(int step) {
-    return new Axis(Texts.of("head.soc"), NumberFormatter.name(Unit.PERCENT), 100, step);
+    return new Axis(Texts.of("head.soc"), NumberFormatter.name(Unit.PERCENT), 0, 100, step);
   }
 
   /** Returns an axis of time since plugging in, slightly longer than the recording, min. */
@@ -70,7 +65,7 @@ public record Axis(String title, String unit, double min, double max, double ste
    */
   public static Axis upTo(String title, String unit, double max, int mostTicks) {
     double end = max > 0 ? max : 1;
-    return new Axis(title, unit, end, roundStep(end, mostTicks));
+    return between(title, unit, 0, end, mostTicks);
   }
 
   /**

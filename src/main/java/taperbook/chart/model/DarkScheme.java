@@ -1,10 +1,9 @@
 package taperbook.chart.model;
 
 import java.awt.Color;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Style rules that give the SVG charts of a page the colours of a dark background. */
 public final class DarkScheme {
@@ -27,9 +26,8 @@ public final class DarkScheme {
    * @param around selector of the element that contains the charts
    */
   public static String rules(String around) {
-    Set<Color> colors = new LinkedHashSet<>(COMMON);
-    colors.addAll(Palette.SESSIONS);
-    return colors.stream()
+    return Stream.concat(COMMON.stream(), Palette.SESSIONS.stream())
+        .distinct()
         .map(c -> rule(around, Palette.hex(c), Palette.hex(Background.DARK.of(c))))
         .collect(Collectors.joining());
   }

@@ -89,23 +89,20 @@ public record Heading(String finding, String quantity, List<String> credit) {
   /** Returns as many unbroken parts as fit. */
   private List<String> creditLines(ChartStyle style) {
     List<String> lines = new ArrayList<>();
-    double room = room(style, credit(style));
+    Face face = credit(style);
+    double room = room(style, face);
     for (String part : credit) {
       int at = 0;
-      while (at < lines.size() && width(lines.get(at) + JOINT + part, style) > room) {
+      while (at < lines.size() && face.width(lines.get(at) + JOINT + part) > room) {
         at++;
       }
       if (at < lines.size()) {
         lines.set(at, lines.get(at) + JOINT + part);
-      } else if (at < (style.isWide() ? 3 : 4) && width(part, style) <= room) {
+      } else if (at < (style.isWide() ? 3 : 4) && face.width(part) <= room) {
         lines.add(part);
       }
     }
     return lines;
-  }
-
-  private static double width(String text, ChartStyle style) {
-    return Typeface.width(text, false, style.type().tick());
   }
 
   private static List<String> lines(String text, ChartStyle style, Face face) {

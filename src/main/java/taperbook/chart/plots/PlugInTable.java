@@ -16,7 +16,6 @@ import taperbook.chart.model.Palette;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
-import taperbook.chart.model.Typeface;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Painting;
 import taperbook.i18n.Texts;
@@ -116,7 +115,7 @@ final class PlugInTable implements Painting {
     Box room = heading.room(style);
     Face head = new Face(style.type().tick(), true, Palette.INK);
     String corner = style.isSmall() ? "" : Texts.of("mark.plug_in_at");
-    double left = (Typeface.width(corner, true, head.size()) + head.size()) * style.type().slack();
+    double left = (head.width(corner) + head.size()) * style.type().slack();
     left = Math.max(left, 4.5 * head.size());
     double top = style.type().tick() * 1.9;
     double width = (room.width() - left) / distances.size();
@@ -157,7 +156,7 @@ final class PlugInTable implements Painting {
     Face bold = new Face(style.type().tick(), true, Palette.INK);
     String value = minutes(time.get().value(), RoundingMode.HALF_EVEN);
     TextRun spread = new TextRun(between(time.get()), box.right(), baseline, Anchor.END, small);
-    double wide = Typeface.width(value, true, bold.size()) * style.type().slack();
+    double wide = bold.width(value) * style.type().slack();
     boolean fits = spread.left() > box.left() + wide + 0.3 * bold.size();
     texts.add(new TextRun(value, box.left(), baseline, Anchor.START, bold));
     if (fits && !style.isSmall()) {

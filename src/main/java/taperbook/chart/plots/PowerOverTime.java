@@ -93,16 +93,13 @@ final class PowerOverTime {
                     .map(
                         c ->
                             Texts.of(
-                                "figure.power_over_time.second_panel_on_same_time", draw(c, texts)))
+                                "figure.power_over_time.second_panel_on_same_time",
+                                SocOverTime.draw(c, texts).textAlternative()))
                     .orElse(""))
             .add(caption)
             .add(new SocMarks(texts).sentences())
             .text();
     return Figure.of(chart, caption, description);
-  }
-
-  private static String draw(Curve charge, FigureText texts) {
-    return SocOverTime.draw(charge, texts).textAlternative();
   }
 
   /** Describes what the session adds in which time, or else the course of the power. */

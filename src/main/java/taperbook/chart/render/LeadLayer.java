@@ -19,7 +19,6 @@ import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
-import taperbook.chart.model.Typeface;
 
 /**
  * Shows which session is ahead: a strip below the axis with names, and crossings on the zero line.
@@ -89,7 +88,7 @@ final class LeadLayer {
   private Optional<TextRun> name(String name, LeadStrip.Part part, List<TextRun> others) {
     Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
     Face face = new Face(style.type().tick(), false, color);
-    double half = Typeface.width(name, false, face.size()) * style.type().slack() / 2;
+    double half = face.width(name) * style.type().slack() / 2;
     Box piece = piece(part);
     double baseline = piece.bottom() + 1.15 * face.size();
     double least = style.edges().across() + half;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
@@ -49,8 +50,7 @@ final class SolidLines {
     for (int i = 0; i < chart.series().size(); i++) {
       Series series = chart.series().get(i);
       if (!series.pen().isDashed()) {
-        Points points = points(series.line(), area, style);
-        xy.addSeries("line " + i, points.xs(), points.ys())
+        add(xy, "line " + i, series.line(), area, style)
             .setMarker(SeriesMarkers.NONE)
             .setLineStyle(series.pen().line(style))
             .setLineColor(style.background().of(series.pen().color()));
@@ -71,27 +71,23 @@ final class SolidLines {
     styler.setDecimalPattern("0.######");
   }
 
-  /** Returns the points to draw, with a break at each wide gap. */
-  private static Points points(PlotLine line, PlotArea area, ChartStyle style) {
-    Points points = new Points(new ArrayList<>(), new ArrayList<>());
-    double tolerance = 0.3 * style.weights().curve();
+  /** Adds the points to draw, with a break at each wide gap. */
+  private static XYSeries add(
+      XYChart xy, String name, PlotLine line, PlotArea area, ChartStyle style) {
+    List<Double> xs = new ArrayList<>();
+    List<Double> ys = new ArrayList<>();
     for (PlotLine.Run run : line.runs()) {
-      for (int i : LineThinning.keep(line, run, area, tolerance)) {
-        points.add(line.x(i), line.y(i));
+      for (int i : LineThinning.keep(line, run, area, 0.3 * style.weights().curve())) {
+        xs.add(line.x(i));
+        ys.add(line.y(i));
       }
-      points.add(line.x(run.last()), Double.NaN);
+      xs.add(line.x(run.last()));
+      ys.add(Double.NaN);
     }
-    return points;
+    return xy.addSeries(name, xs, ys);
   }
 
   private static int pixels(double length) {
     return (int) Math.round(length);
-  }
-
-  private record Points(List<Double> xs, List<Double> ys) {
-    private void add(double x, double y) {
-      xs.add(x);
-      ys.add(y);
-    }
   }
 }

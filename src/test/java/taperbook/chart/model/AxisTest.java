@@ -87,7 +87,7 @@ final class AxisTest {
 
   @Test
   void an_axis_of_zero_length_is_refused() {
-    assertThatThrownBy(() -> new Axis("x", "kW", Double.NaN, 1))
+    assertThatThrownBy(() -> new Axis("x", "kW", 0, Double.NaN, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("no such axis: 0.0 to NaN by 1.0");
   }

@@ -44,14 +44,14 @@ final class SolidLinesTest {
   void grid_lines_of_a_low_panel_are_at_the_ticks(double height) {
     for (double max : new double[] {52, 100, 171, 238}) {
       Chart chart = chart(Axis.upTo("Power", "kW", max, 6));
-      PlotArea whole = PlotArea.of(chart, STYLE);
+      PlotArea whole = PlotArea.all(chart, STYLE).get(0);
       Box box = new Box(whole.box().left(), whole.box().top(), whole.box().width(), height);
       gridLiesAtTicks(chart, new PlotArea(box, whole.x(), whole.y()));
     }
   }
 
   private static void gridLiesAtTicks(Chart chart) {
-    gridLiesAtTicks(chart, PlotArea.of(chart, STYLE));
+    gridLiesAtTicks(chart, PlotArea.all(chart, STYLE).get(0));
   }
 
   private static void gridLiesAtTicks(Chart chart, PlotArea area) {
@@ -84,7 +84,7 @@ final class SolidLinesTest {
   }
 
   private static void assertScaleIsThatOfThePlotArea(Chart chart) {
-    PlotArea area = PlotArea.of(chart, STYLE);
+    PlotArea area = PlotArea.all(chart, STYLE).get(0);
     XYChart xy = SolidLines.prepare(chart, area, STYLE);
     Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
     xy.paint(g, (int) area.box().width(), (int) area.box().height());

@@ -178,7 +178,7 @@ final class TextLayoutTest {
 
   private static List<Callout.Placed> placed(Chart chart, ChartStyle style) {
     Chart shown = Thumbnail.of(chart, style);
-    return PlacedLabels.place(shown, PlotArea.of(shown, style), style).labels();
+    return PlacedLabels.place(shown, PlotArea.all(shown, style).get(0), style).labels();
   }
 
   /** The area of the readings of a chart's lines that have markers. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import taperbook.chart.plots.CompareFigures;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.render.Figure;
 import taperbook.cli.ProgressListener;
@@ -226,8 +225,7 @@ public final class Pipeline implements ReportBuild {
   }
 
   ReportJob job(ReportResult result, List<Correction> corrections) {
-    List<Figure> figures = new ArrayList<>(FigureSet.draw(result));
-    figures.addAll(CompareFigures.draw(result));
+    List<Figure> figures = FigureSet.draw(result);
     List<InputFile> inputs = inputs();
     if (!corrections.isEmpty()) {
       String path = PublishedVersions.recordPath(plan().name());

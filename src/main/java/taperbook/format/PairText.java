@@ -135,7 +135,7 @@ public final class PairText {
   }
 
   /** Returns the absolute value of a difference with its uncertainty. */
-  private String amount(Estimate signed, Unit unit) {
+  public String amount(Estimate signed, Unit unit) {
     Estimate size = signed.value() < 0 ? signed.times(-1) : signed;
     return wording.value(size, unit) + " (" + wording.spread(size, unit) + ")";
   }

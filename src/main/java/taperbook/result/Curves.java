@@ -24,6 +24,14 @@ public record Curves(
     Optional<Curve> powerBand,
     Optional<Curve> distancePerMinute,
     Optional<StopTimes> stopTimes) {
+  /** Omits curves without points. */
+  public Curves {
+    powerOverSoc = powerOverSoc.filter(c -> c.size() > 0);
+    powerOverTime = powerOverTime.filter(c -> c.size() > 0);
+    socOverTime = socOverTime.filter(c -> c.size() > 0);
+    distanceOverTime = distanceOverTime.filter(c -> c.size() > 0);
+  }
+
   /** Creates curves without those that are computed from draws. */
   public Curves(
       Optional<Curve> powerOverSoc,

@@ -3,8 +3,12 @@ package taperbook.chart.library;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import taperbook.chart.model.Axis;
+import taperbook.chart.model.PlotLine;
 import taperbook.chart.render.Figure;
+import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
+import taperbook.quantity.Unit;
 import taperbook.result.LibraryRow;
 
 /** The figures of all curves, twelve sessions on each, all with the same axes. */
@@ -19,7 +23,7 @@ final class LibraryCurves {
   private static final double HEADROOM = 1.36;
 
   private final LibraryFigureText texts;
-  private final PanelScale power;
+  private final Axis power;
 
   LibraryCurves(LibraryFigureText texts) {
     this.texts = texts;
@@ -29,7 +33,7 @@ final class LibraryCurves {
         top = Math.max(top, row.curve().y(i));
       }
     }
-    this.power = PanelScale.upTo(top * HEADROOM, 4);
+    this.power = Axis.upTo("", NumberFormatter.name(Unit.KILOWATT), top * HEADROOM, 4);
   }
 
   List<Figure> figures() {
@@ -73,11 +77,11 @@ final class LibraryCurves {
             texts.value(rising.get(rising.size() - 1), PEAK).orElseThrow());
   }
 
-  private Panel panel(LibraryRow row) {
-    return new Panel(
+  private PanelSheet.Panel panel(LibraryRow row) {
+    return new PanelSheet.Panel(
         LibraryFigureText.model(row),
         LibraryFigureText.about(row),
-        row.curve(),
+        new PlotLine(row.curve(), x -> x, y -> y),
         texts.value(row, PEAK).orElse(""));
   }
 
@@ -102,7 +106,7 @@ final class LibraryCurves {
   private String description(List<LibraryRow> rows, String which) {
     String axes =
         Texts.of(
-            "figure.library_curves.small_line_charts_all_on", which, (int) Math.floor(power.to()));
+            "figure.library_curves.small_line_charts_all_on", which, (int) Math.floor(power.max()));
     return axes + " " + rows.stream().map(this::description).collect(Collectors.joining(" "));
   }
 

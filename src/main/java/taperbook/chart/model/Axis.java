@@ -11,26 +11,20 @@ import taperbook.i18n.Texts;
 import taperbook.quantity.Unit;
 
 /**
- * An axis that includes zero, with ticks 1, 2 or 5 times a power of ten apart.
+ * A linear axis with ticks 1, 2 or 5 times a power of ten apart.
  *
  * @param title its quantity, without the unit
  * @param unit its unit
- * @param min its start, zero or below; not always a tick
- * @param max its end, above zero; not always a tick
+ * @param min its start, not always a tick
+ * @param max its end, not always a tick
  * @param step distance between ticks
  */
 public record Axis(String title, String unit, double min, double max, double step) {
   /** Validates that the axis has a length and ticks. */
   public Axis {
-    boolean hasLength = min <= 0 && max > 0 && Double.isFinite(max) && Double.isFinite(min);
-    if (!(hasLength && step > 0 && step <= max - min)) {
+    if (!(min < max && step > 0 && step <= max - min && Double.isFinite(max - min))) {
       throw new IllegalArgumentException("no such axis: " + min + " to " + max + " by " + step);
     }
-  }
-
-  /** Creates an axis that starts at zero. */
-  Axis(String title, String unit, double max, double step) {
-    this(title, unit, 0, max, step);
   }
 
   /** Headroom above the highest power for its label, as a factor on the axis. */
@@ -40,7 +34,7 @@ public record Axis(String title, String unit, double min, double max, double ste
 
   /** Returns the state-of-charge axis, always from 0 to 100 %. */
   public static Axis stateOfCharge(int step) {
-    return new Axis(Texts.of("head.soc"), NumberFormatter.name(Unit.PERCENT), 100, step);
+    return new Axis(Texts.of("head.soc"), NumberFormatter.name(Unit.PERCENT), 0, 100, step);
   }
 
   /** Returns an axis of time since plugging in, slightly longer than the recording, min. */
@@ -71,17 +65,15 @@ public record Axis(String title, String unit, double min, double max, double ste
    */
   public static Axis upTo(String title, String unit, double max, int mostTicks) {
     double end = max > 0 ? max : 1;
-    return new Axis(title, unit, end, roundStep(end, mostTicks));
+    return between(title, unit, 0, end, mostTicks);
   }
 
   /**
-   * Returns an axis on both sides of zero, with round ticks.
+   * Returns an axis between two values, with round ticks.
    *
-   * @param min its start, below zero
-   * @param max its end, above zero
    * @param mostTicks maximum number of steps between ticks
    */
-  public static Axis across(String title, String unit, double min, double max, int mostTicks) {
+  public static Axis between(String title, String unit, double min, double max, int mostTicks) {
     return new Axis(title, unit, min, max, roundStep(max - min, mostTicks));
   }
 
@@ -90,11 +82,10 @@ public record Axis(String title, String unit, double min, double max, double ste
     return max - min;
   }
 
-  /** Returns the ticks in order, including zero. */
+  /** Returns the ticks in order. */
   public List<Double> ticks() {
     List<Double> ticks = new ArrayList<>();
-    int below = (int) Math.floor(-min / step * (1 + 1e-9));
-    for (int i = -below; i * step <= max * (1 + 1e-9); i++) {
+    for (int i = (int) Math.ceil(min / step - 1e-9); i * step <= max + 1e-9 * step; i++) {
       ticks.add(i * step);
     }
     return ticks;

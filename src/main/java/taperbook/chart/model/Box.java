@@ -58,17 +58,8 @@ public record Box(double left, double top, double width, double height) {
     return Math.hypot(x - nearestX(x), y - nearestY(y));
   }
 
-  /** Returns the distance from a vertical or horizontal line; 0 if they intersect. */
+  /** Returns the distance from a line; 0 if they intersect. */
   public double distanceTo(Line2D line) {
-    double across = Math.max(left - Math.max(line.getX1(), line.getX2()), 0);
-    across = Math.max(across, Math.min(line.getX1(), line.getX2()) - right());
-    double along = Math.max(top - Math.max(line.getY1(), line.getY2()), 0);
-    along = Math.max(along, Math.min(line.getY1(), line.getY2()) - bottom());
-    return Math.hypot(across, along);
-  }
-
-  /** Returns the distance from any line; 0 if they intersect. */
-  public double distanceToSlanted(Line2D line) {
     if (meets(line)) {
       return 0;
     }

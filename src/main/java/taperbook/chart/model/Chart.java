@@ -52,7 +52,12 @@ public record Chart(
 
   /** Returns this chart above another, on the same horizontal axis. */
   public Chart over(Chart other) {
-    return new Chart(id, title, x, y, series, marks, Optional.of(other));
+    return with(series, marks, Optional.of(other));
+  }
+
+  /** Returns this chart with other lines, marks, and panel below. */
+  Chart with(List<Series> otherSeries, Marks otherMarks, Optional<Chart> otherBelow) {
+    return new Chart(id, title, x, y, otherSeries, otherMarks, otherBelow);
   }
 
   /** Returns this chart and the one below it. */

@@ -1,6 +1,7 @@
 package taperbook.chart.model;
 
 import java.awt.BasicStroke;
+import java.util.stream.DoubleStream;
 
 /**
  * The sizes of one rendering of a chart, in its own pixels.
@@ -55,6 +56,10 @@ public record ChartStyle(
    */
   public record Weights(double curve, double thin, double mark, double dot, double markDot) {}
 
+  private ChartStyle(int width, int height, Edges edges, Type type, Weights weights, Words words) {
+    this(width, height, edges, type, weights, words, Background.PAPER);
+  }
+
   /**
    * Style of the page: 720 x 405, printed at least 150 mm wide, so that a pixel is at least 0.59 pt
    * and the smallest text 8 pt.
@@ -66,8 +71,7 @@ public record ChartStyle(
         new Edges(10, 8),
         new Type(13.7, 14, 19, 1.06),
         new Weights(2.4, 1, 1.3, 3.1, 4.6),
-        Words.ALL,
-        Background.PAPER);
+        Words.ALL);
   }
 
   /** Style of paper next to text: printed 118 mm wide, so that a pixel is 0.669 pt. */
@@ -78,8 +82,7 @@ public record ChartStyle(
         new Edges(4, 5),
         new Type(12.1, 12.3, 15, 1.06),
         new Weights(2.2, 0.9, 1.2, 2.7, 4),
-        Words.ALL,
-        Background.PAPER);
+        Words.ALL);
   }
 
   /**
@@ -92,8 +95,7 @@ public record ChartStyle(
         new Edges(8, 8),
         new Type(12.8, 13, 17, 1.06),
         new Weights(2, 0.8, 1.1, 2.4, 3.6),
-        Words.ALL,
-        Background.PAPER);
+        Words.ALL);
   }
 
   /** Style of film: 1920 x 1080, margins of a twentieth, no text below 48 pixels. */
@@ -104,8 +106,7 @@ public record ChartStyle(
         new Edges(96, 54),
         new Type(48, 48, 66, 1.0),
         new Weights(8, 2, 4, 9, 14),
-        Words.FEW_LABELS,
-        Background.PAPER);
+        Words.FEW_LABELS);
   }
 
   /**
@@ -119,8 +120,7 @@ public record ChartStyle(
         new Edges(54, 0.05 * height),
         new Type(38, 40, 60, 1.0),
         new Weights(8, 2, 4, 8, 13),
-        Words.FEW_LABELS,
-        Background.PAPER);
+        Words.FEW_LABELS);
   }
 
   /** Style of a thumbnail: 320 x 180, no text below 16 pixels. */
@@ -131,13 +131,30 @@ public record ChartStyle(
         new Edges(8, 6),
         new Type(16, 17, 17, 1.0),
         new Weights(3.2, 1, 1.4, 2.6, 4),
-        Words.FEW,
-        Background.PAPER);
+        Words.FEW);
   }
 
   /** Returns this style on another background. */
   public ChartStyle on(Background other) {
     return new ChartStyle(width, height, edges, type, weights, words, other);
+  }
+
+  /** Returns this style for several plots: texts are 8 pt in print, and lines thinner. */
+  public ChartStyle dense() {
+    double size = 0.89 * type.tick();
+    return new ChartStyle(
+        width,
+        height,
+        edges,
+        new Type(size, size, type.title(), type.slack()),
+        new Weights(
+            0.8 * weights.curve(),
+            weights.thin(),
+            0.9 * weights.mark(),
+            weights.dot(),
+            0.75 * weights.markDot()),
+        words,
+        background);
   }
 
   /** Returns true if the picture is much wider than high. */
@@ -162,30 +179,36 @@ public record ChartStyle(
 
   /** Returns a solid line. */
   public BasicStroke solid(double lineWidth) {
-    return new BasicStroke((float) lineWidth, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+    return stroke(lineWidth, BasicStroke.CAP_BUTT);
   }
 
   /** Returns the stroke of the curve without wide gaps. */
   public BasicStroke curve() {
-    return new BasicStroke((float) weights.curve(), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    return stroke(weights.curve(), BasicStroke.CAP_ROUND);
   }
 
-  /** Returns the stroke of the curve over a wide gap. */
-  public BasicStroke gapDash() {
-    float unit = (float) weights.curve();
-    return new BasicStroke(
-        unit * 0.75f,
-        BasicStroke.CAP_BUTT,
-        BasicStroke.JOIN_ROUND,
-        10,
-        new float[] {3 * unit, 2 * unit},
-        0);
+  /**
+   * Returns a dashed stroke.
+   *
+   * @param share width, as a factor on that of the curve
+   * @param dash lengths of dashes and gaps, as factors on the width of the curve
+   */
+  public BasicStroke dashed(double share, double... dash) {
+    double[] lengths = DoubleStream.of(dash).map(d -> d * weights.curve()).toArray();
+    return stroke(share * weights.curve(), BasicStroke.CAP_BUTT, lengths);
   }
 
   /** Returns the stroke of guides from an axis to a mark. */
   public BasicStroke dotted() {
-    float unit = (float) weights.mark();
-    return new BasicStroke(
-        unit, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {0.1f, 3 * unit}, 0);
+    return stroke(weights.mark(), BasicStroke.CAP_ROUND, 0.1, 3 * weights.mark());
+  }
+
+  private static BasicStroke stroke(double width, int cap, double... dash) {
+    float[] lengths = new float[dash.length];
+    for (int i = 0; i < dash.length; i++) {
+      lengths[i] = (float) dash[i];
+    }
+    int join = BasicStroke.JOIN_ROUND;
+    return new BasicStroke((float) width, cap, join, 10, dash.length == 0 ? null : lengths, 0);
   }
 }

@@ -1,15 +1,15 @@
 package taperbook.chart.model;
 
 import java.awt.Color;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Style rules that give the SVG charts of a page the colours of a dark background. */
 public final class DarkScheme {
   private static final List<Color> COMMON =
       List.of(
+          Palette.PAPER,
           Palette.INK,
           Palette.GREY,
           Palette.CURVE,
@@ -26,14 +26,10 @@ public final class DarkScheme {
    * @param around selector of the element that contains the charts
    */
   public static String rules(String around) {
-    Set<Color> colors = new LinkedHashSet<>(COMMON);
-    colors.addAll(Palette.SESSIONS);
-    String palette =
-        colors.stream()
-            .map(c -> rule(around, HexColor.of(c), HexColor.of(Background.DARK.of(c))))
-            .collect(Collectors.joining());
-    // The SVG generator writes white by its name.
-    return palette + rule(around, "white", HexColor.of(Background.DARK.color()));
+    return Stream.concat(COMMON.stream(), Palette.SESSIONS.stream())
+        .distinct()
+        .map(c -> rule(around, Palette.hex(c), Palette.hex(Background.DARK.of(c))))
+        .collect(Collectors.joining());
   }
 
   private static String rule(String around, String from, String to) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -137,6 +138,31 @@ public final class FigureText {
   /** Capitalises the first letter of a text. */
   public static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  /** Joins a list: {@code a}, {@code a and b}, {@code a, b and c}. */
+  public static String listed(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : Joined.and(List.of(String.join(", ", words.subList(0, last)), words.get(last)));
+  }
+
+  /** Describes an axis with its range. */
+  public static String range(String what, Axis axis) {
+    return Texts.of("figure.session_phrases.from_to", what, whole(axis.min()), whole(axis.max()));
+  }
+
+  /** Truncates an amount to a tenth, or to a whole number if it is ten or more. */
+  private static String whole(double amount) {
+    double step = Math.abs(amount) < 10 ? 0.1 : 1;
+    double cut = Math.signum(amount) * Math.floor(Math.abs(amount) / step + 1e-9) * step;
+    return plain(cut);
+  }
+
+  /** Formats a state of charge. */
+  public static String percent(double soc) {
+    return plain(soc) + "\u00a0%";
   }
 
   /** Joins the sentences that are present. */

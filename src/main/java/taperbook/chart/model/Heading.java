@@ -81,7 +81,7 @@ public record Heading(String finding, String quantity, List<String> credit) {
     while (even.size() == lines.size() && width > face.size()) {
       lines = even;
       width -= face.size();
-      even = Typeface.wrapped(finding, face.bold(), face.size(), width);
+      even = face.wrapped(finding, width);
     }
     return lines.subList(0, Math.min(MOST_TITLE_LINES, lines.size()));
   }
@@ -89,27 +89,24 @@ public record Heading(String finding, String quantity, List<String> credit) {
   /** Returns as many unbroken parts as fit. */
   private List<String> creditLines(ChartStyle style) {
     List<String> lines = new ArrayList<>();
-    double room = room(style, credit(style));
+    Face face = credit(style);
+    double room = room(style, face);
     for (String part : credit) {
       int at = 0;
-      while (at < lines.size() && width(lines.get(at) + JOINT + part, style) > room) {
+      while (at < lines.size() && face.width(lines.get(at) + JOINT + part) > room) {
         at++;
       }
       if (at < lines.size()) {
         lines.set(at, lines.get(at) + JOINT + part);
-      } else if (at < (style.isWide() ? 3 : 4) && width(part, style) <= room) {
+      } else if (at < (style.isWide() ? 3 : 4) && face.width(part) <= room) {
         lines.add(part);
       }
     }
     return lines;
   }
 
-  private static double width(String text, ChartStyle style) {
-    return Typeface.width(text, false, style.type().tick());
-  }
-
   private static List<String> lines(String text, ChartStyle style, Face face) {
-    return Typeface.wrapped(text, face.bold(), face.size(), room(style, face));
+    return face.wrapped(text, room(style, face));
   }
 
   private static double room(ChartStyle style, Face face) {

@@ -1,7 +1,6 @@
 package taperbook.chart.model;
 
 import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 
 /** The marker shapes of readings: they differ in outline, and adjacent ones also in fill. */
@@ -29,7 +28,7 @@ public enum Marker {
   /** Returns the shape around a point; {@code radius} is that of a dot of the same weight. */
   public Shape at(double x, double y, double radius) {
     return switch (this) {
-      case DOT -> new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
+      case DOT -> Brush.circle(x, y, radius);
       case CROSS -> cross(x, y, radius);
       default -> polygon(x, y, radius, corners);
     };

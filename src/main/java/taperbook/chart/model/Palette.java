@@ -1,6 +1,7 @@
 package taperbook.chart.model;
 
 import java.awt.Color;
+import java.util.HexFormat;
 import java.util.List;
 
 /**
@@ -48,4 +49,9 @@ public final class Palette {
           new Color(0x816337));
 
   private Palette() {}
+
+  /** Returns {@code #rrggbb} for style rules and SVG; ignores transparency. */
+  public static String hex(Color color) {
+    return "#" + HexFormat.of().toHexDigits(color.getRGB(), 6);
+  }
 }

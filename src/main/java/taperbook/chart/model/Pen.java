@@ -77,28 +77,14 @@ public enum Pen {
 
   /** Returns the stroke without wide gaps. */
   public BasicStroke line(ChartStyle style) {
-    return isDashed() ? dashed(style, 1) : style.curve();
+    return isDashed() ? style.dashed(1, dash) : style.curve();
   }
 
   /** Returns the stroke over a wide gap: dashed, or thinner if dashes distinguish the lines. */
   public BasicStroke gap(ChartStyle style) {
     if (!isOneOfSeveral()) {
-      return style.gapDash();
+      return style.dashed(0.75, 3, 2);
     }
-    return isDashed() ? dashed(style, 0.4) : style.solid(0.4 * style.weights().curve());
-  }
-
-  private BasicStroke dashed(ChartStyle style, double share) {
-    float[] lengths = new float[dash.length];
-    for (int i = 0; i < dash.length; i++) {
-      lengths[i] = (float) (dash[i] * style.weights().curve());
-    }
-    return new BasicStroke(
-        (float) (share * style.weights().curve()),
-        BasicStroke.CAP_BUTT,
-        BasicStroke.JOIN_ROUND,
-        10,
-        lengths,
-        0);
+    return isDashed() ? style.dashed(0.4, dash) : style.solid(0.4 * style.weights().curve());
   }
 }

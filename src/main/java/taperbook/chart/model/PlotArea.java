@@ -14,11 +14,6 @@ public record PlotArea(Box box, Axis x, Axis y) {
   /** Share of the height of the upper of two panels. */
   private static final double UPPER = 0.62;
 
-  /** Returns the area of a chart, or of its upper panel, in a style. */
-  public static PlotArea of(Chart chart, ChartStyle style) {
-    return all(chart, style).get(0);
-  }
-
   /** Returns the areas of the panels of a chart, from the top. */
   public static List<PlotArea> all(Chart chart, ChartStyle style) {
     Box room = chart.heading(style).room(style);

@@ -170,7 +170,7 @@ public final class PlotLine {
   }
 
   /** Returns the number of wide gaps. */
-  int wideGaps() {
+  public int wideGaps() {
     int gaps = 0;
     for (int i = 0; i + 1 < size(); i++) {
       gaps += curve.wideGapAfter(i) ? 1 : 0;

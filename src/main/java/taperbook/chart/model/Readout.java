@@ -86,7 +86,7 @@ public record Readout(Plot wide, Plot narrow, Axis x, List<Line> lines) {
     }
     return new Line(
         series.name().isEmpty() ? panel.y().title() : series.name(),
-        HexColor.of(series.pen().color()),
+        Palette.hex(series.pen().color()),
         series.pen().isOneOfSeveral(),
         panel.y().unit(),
         points);

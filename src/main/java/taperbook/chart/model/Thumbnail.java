@@ -33,11 +33,7 @@ public final class Thumbnail {
     Optional<LeadStrip> leads = marks.leads().map(Thumbnail::shorter);
     List<Chart.Point> points = spread(marks.points(), left);
     int below = left - points.size();
-    return new Chart(
-        chart.id(),
-        chart.title(),
-        chart.x(),
-        chart.y(),
+    return chart.with(
         chart.series(),
         new Chart.Marks(hold, Optional.empty(), points, leads),
         chart.below().map(panel -> labelled(panel, below)));
@@ -57,17 +53,14 @@ public final class Thumbnail {
   private static Chart smallest(Chart chart) {
     Chart.Marks marks = chart.marks();
     Optional<Chart.Hold> hold = marks.hold().map(h -> hold(h, h.brief()));
-    return new Chart(
-        chart.id(),
-        chart.title(),
-        chart.x(),
-        chart.y(),
+    return chart.with(
         chart.series().stream().map(Thumbnail::shorter).toList(),
         new Chart.Marks(
             hold,
             Optional.empty(),
             hold.isPresent() ? List.of() : spread(marks.points(), 1),
-            marks.leads().map(Thumbnail::shorter)));
+            marks.leads().map(Thumbnail::shorter)),
+        Optional.empty());
   }
 
   /** Returns the peak or stretch with another label. */

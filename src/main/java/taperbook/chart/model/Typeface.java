@@ -6,8 +6,6 @@ import java.awt.font.FontRenderContext;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 
 /** The typeface of charts: the bundled Noto Sans, never a system font. */
@@ -31,23 +29,6 @@ public final class Typeface {
   /** Returns the width of a text in pixels at a size in pixels. */
   public static double width(String text, boolean bold, double size) {
     return font(bold, size).getStringBounds(text, CONTEXT).getWidth();
-  }
-
-  /** Breaks a text into lines up to a width in pixels, as far as its words allow. */
-  public static List<String> wrapped(String text, boolean bold, double size, double width) {
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : text.split(" ", -1)) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && width(longer, bold, size) > width) {
-        lines.add(line);
-        line = word;
-      } else {
-        line = longer;
-      }
-    }
-    lines.add(line);
-    return lines;
   }
 
   private static Font load(String file) {

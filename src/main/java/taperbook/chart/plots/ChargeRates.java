@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.plots.Lineup.Member;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.session.ConditionItem;
@@ -30,7 +31,7 @@ final class ChargeRates {
   private ChargeRates() {}
 
   /** Returns the chart, if every session's usable energy is known and they differ. */
-  static Optional<Draft> draft(Lineup lineup) {
+  static Optional<Figure> draw(Lineup lineup) {
     List<Double> energies =
         lineup.members().stream().flatMap(m -> usableKilowattHours(m).stream()).toList();
     double most = energies.stream().mapToDouble(e -> e).max().orElse(0);
@@ -39,24 +40,25 @@ final class ChargeRates {
       return Optional.empty();
     }
     List<Entry> entries = lineup.entries(ChargeRates::line);
-    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draw(lineup, entries));
   }
 
-  private static Draft draft(Lineup lineup, List<Entry> entries) {
+  private static Figure draw(Lineup lineup, List<Entry> entries) {
     Axis y = Axis.power(Texts.of("axis.charge_rate"), UNIT, Overlay.top(entries)).withRoom();
-    Overlay overlay =
-        Overlay.of(
+    Chart chart =
+        new Chart(
             "c-rate-over-soc",
             lineup.heading(finding(entries), Texts.of("chart.charge_rates")),
             Axis.stateOfCharge(10),
             y,
-            entries,
-            CommonSoc.marks(lineup));
+            Overlay.series(entries),
+            lineup.commonMarks());
     TextAlternative axes =
         new TextAlternative(
             Texts.of("figure.common.state_of_charge_in_from"),
-            SessionPhrases.range(Texts.of("figure.charge_rates.power_per_usable_energy_in"), y));
-    return overlay.draft(
+            FigureText.range(Texts.of("figure.charge_rates.power_per_usable_energy_in"), y));
+    return Overlay.draw(
+        chart,
         axes,
         (line, i) -> FigureText.plain(line.x(i)) + " %: " + hundredths(line.y(i)),
         List.of(Optional.of(peaks(entries)), lineup.leftOut(entries)));
@@ -78,7 +80,7 @@ final class ChargeRates {
       String energy = FigureText.plain(usableKilowattHours(entry.member()).orElseThrow());
       peaks.add(Texts.of("figure.charge_rates.in_with_kwh", peak, entry.member().named(), energy));
     }
-    return Texts.of("figure.charge_rates.for_each_kwh_of_usable", SessionPhrases.listed(peaks));
+    return Texts.of("figure.charge_rates.for_each_kwh_of_usable", FigureText.listed(peaks));
   }
 
   private static String hundredths(double rate) {
@@ -91,7 +93,6 @@ final class ChargeRates {
         .result()
         .curves()
         .powerOverSoc()
-        .filter(c -> c.size() > 0)
         .map(c -> new PlotLine(c, x -> x, power -> power / energy));
   }
 

@@ -12,7 +12,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Member;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
@@ -40,26 +40,24 @@ final class DifferenceOverSoc {
     this.own = lineup.members().get(0);
     this.other = lineup.members().get(index + 1);
     this.pair = lineup.pairs().get(index);
-    this.pairCaption = new PairCaption(lineup.result(), pair, own.letter(), other.letter());
+    this.pairCaption = new PairCaption(lineup.result(), pair, own, other);
     this.id = index == 0 ? "difference-over-soc" : "difference-over-soc-" + (index + 1);
   }
 
   /** Returns the chart of a pair, if the two share a stretch of charge. */
-  static Optional<Draft> draft(Lineup lineup, int index) {
+  static Optional<Figure> draw(Lineup lineup, int index) {
     DifferenceOverSoc difference = new DifferenceOverSoc(lineup, index);
-    return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draft);
+    return difference.pair.difference().filter(c -> c.size() > 0).map(difference::draw);
   }
 
-  private Draft draft(Curve curve) {
+  private Figure draw(Curve curve) {
     PlotLine line = PlotLine.signed(curve);
     Axis y = axis(line);
     Chart chart =
         new Chart(
             id,
             lineup.heading(
-                pairCaption
-                    .leadFinding(own.words(), other.words())
-                    .orElseGet(() -> pairCaption.finding(own.words(), other.words())),
+                pairCaption.leadFinding().orElseGet(pairCaption::finding),
                 Texts.of("chart.difference", less()),
                 List.of(own, other)),
             Axis.stateOfCharge(10),
@@ -76,14 +74,13 @@ final class DifferenceOverSoc {
     String description =
         new TextAlternative(
                 Texts.of("figure.common.state_of_charge_in_from"),
-                SessionPhrases.range(
-                    Texts.of("figure.difference_over_soc.power_of_in_kw", less()), y))
+                FigureText.range(Texts.of("figure.difference_over_soc.power_of_in_kw", less()), y))
             .add(own.label() + ", " + other.label() + ".")
             .line(chart.series().get(0), i -> point(curve, i))
             .add(Texts.of("figure.difference_over_soc.strip_below_axis_shows_who"))
             .add(pairCaption.all())
             .text();
-    return new Draft(chart, caption, description);
+    return Figure.of(chart, caption, description);
   }
 
   private String less() {
@@ -92,7 +89,7 @@ final class DifferenceOverSoc {
 
   private Axis axis(PlotLine line) {
     double height = Math.max(line.top() - line.bottom(), 1);
-    return Axis.across(
+    return Axis.between(
         Texts.of("axis.difference"),
         NumberFormatter.name(Unit.KILOWATT),
         line.bottom() - FOOTROOM * height,

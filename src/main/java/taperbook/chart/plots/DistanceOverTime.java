@@ -8,7 +8,7 @@ import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.plan.Basis;
@@ -29,11 +29,11 @@ final class DistanceOverTime {
     this.line = new PlotLine(curve, seconds -> seconds / 60, this::shown);
   }
 
-  public static Draft draft(Curve curve, FigureText texts) {
-    return new DistanceOverTime(curve, texts).draft();
+  public static Figure draw(Curve curve, FigureText texts) {
+    return new DistanceOverTime(curve, texts).draw();
   }
 
-  private Draft draft() {
+  private Figure draw() {
     List<Chart.Point> points = points();
     double top = points.stream().mapToDouble(Chart.Point::y).reduce(line.top(), Math::max);
     Chart chart =
@@ -44,7 +44,7 @@ final class DistanceOverTime {
             Axis.upTo(Texts.of("head.distance_added"), unit(), top * 1.08, 6),
             line,
             new Chart.Marks(Optional.empty(), Optional.empty(), points));
-    return draft(chart);
+    return draw(chart);
   }
 
   /**
@@ -67,7 +67,7 @@ final class DistanceOverTime {
     return points;
   }
 
-  private Draft draft(Chart chart) {
+  private Figure draw(Chart chart) {
     int last = line.size() - 1;
     String adds =
         Texts.of(
@@ -94,7 +94,7 @@ final class DistanceOverTime {
             .curve(chart, i -> texts.time(curve.x(i)) + ": " + distance(i))
             .add(caption)
             .text();
-    return new Draft(chart, caption, description);
+    return Figure.of(chart, caption, description);
   }
 
   /** Describes the first and the last distance reached, or else the total distance added. */

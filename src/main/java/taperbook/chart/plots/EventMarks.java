@@ -22,10 +22,6 @@ final class EventMarks {
     this.eventText = new EventText(texts.formatter());
   }
 
-  boolean isEmpty() {
-    return events.isEmpty();
-  }
-
   /** Returns one flag per event within the axis, numbered as in the table of events. */
   List<Chart.Flag> flags(double lastMinute) {
     List<Chart.Flag> flags = new ArrayList<>();

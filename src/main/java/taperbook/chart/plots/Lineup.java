@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import taperbook.chart.model.Chart;
 import taperbook.chart.model.Credit;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.Heading;
@@ -75,9 +76,7 @@ record Lineup(ReportResult result, List<Member> members) {
   /** Returns the caption of the pair, if there is only one. */
   Optional<PairCaption> onlyPair() {
     return members.size() == 2 && pairs().size() == 1
-        ? Optional.of(
-            new PairCaption(
-                result, pairs().get(0), members.get(0).letter(), members.get(1).letter()))
+        ? Optional.of(new PairCaption(result, pairs().get(0), members.get(0), members.get(1)))
         : Optional.empty();
   }
 
@@ -110,13 +109,38 @@ record Lineup(ReportResult result, List<Member> members) {
     return new Heading(finding, quantity, Credit.of(result, names, sessions));
   }
 
+  /** Returns the mark of the states of charge that all sessions cover, if there are any. */
+  Chart.Marks commonMarks() {
+    return Chart.Marks.common(
+        result
+            .common()
+            .shared()
+            .map(
+                s ->
+                    new Chart.Window(
+                        s.from(), s.to(), List.of(Texts.of("mark.in_common", s.from(), s.to())))));
+  }
+
+  /**
+   * Returns a number of each session with its uncertainty, or the reason for none; empty if no
+   * session has one.
+   */
+  Optional<String> each(String id) {
+    boolean known = members.stream().anyMatch(m -> m.texts().value(id).isPresent());
+    List<String> parts = new ArrayList<>();
+    for (Member member : members) {
+      member.texts().outcome(id).ifPresent(o -> parts.add(member.letter() + " " + o));
+    }
+    return known ? Optional.of(String.join("; ", parts)) : Optional.empty();
+  }
+
   /** Returns a sentence on omitted sessions, if there are any. */
   Optional<String> leftOut(List<Entry> drawn) {
     List<Member> without = new ArrayList<>(members);
     without.removeAll(drawn.stream().map(Entry::member).toList());
     List<String> parts = new ArrayList<>();
     if (!without.isEmpty()) {
-      String letters = SessionPhrases.listed(without.stream().map(Member::letter).toList());
+      String letters = FigureText.listed(without.stream().map(Member::letter).toList());
       parts.add(Texts.of("figure.lineup.not_drawn_for_want_of", letters));
     }
     if (result.sessions().size() > members.size()) {

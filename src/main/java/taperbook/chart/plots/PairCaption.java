@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import taperbook.chart.model.FigureText;
+import taperbook.chart.plots.Lineup.Member;
 import taperbook.format.PairText;
 import taperbook.format.RunText;
 import taperbook.i18n.Texts;
@@ -25,35 +26,29 @@ final class PairCaption {
 
   private final PairResult pair;
   private final FigureText texts;
-  private final String own;
-  private final String other;
+  private final Member own;
+  private final Member other;
   private final PairText findings;
 
   /**
    * Creates the caption of a pair.
    *
-   * @param own letter of the reported session
-   * @param other letter of the other
+   * @param own the reported session
    */
-  PairCaption(ReportResult result, PairResult pair, String own, String other) {
+  PairCaption(ReportResult result, PairResult pair, Member own, Member other) {
     this.pair = pair;
     this.texts = new FigureText(result, pair.numbers());
     this.own = own;
     this.other = other;
-    this.findings = new PairText(pair, own, other, texts.formatter());
+    this.findings = new PairText(pair, own.letter(), other.letter(), texts.formatter());
   }
 
   FigureText texts() {
     return texts;
   }
 
-  /**
-   * Describes which session takes more power, by the longest stretch that each leads.
-   *
-   * @param ownWords name of the reported session
-   * @param otherWords name of the other
-   */
-  String finding(String ownWords, String otherWords) {
+  /** Describes which session takes more power, by the longest stretch that each leads. */
+  String finding() {
     List<String> led = new ArrayList<>();
     for (Order order : List.of(Order.AHEAD, Order.BEHIND)) {
       pair.stretches().stream()
@@ -64,9 +59,9 @@ final class PairCaption {
                   led.add(
                       Texts.of(
                           led.isEmpty() ? "finding.takes_more" : "finding.other_more",
-                          order == Order.AHEAD ? ownWords : otherWords,
-                          percent(inward(s, s.from(), Math::ceil)),
-                          percent(inward(s, s.to(), Math::floor)))));
+                          (order == Order.AHEAD ? own : other).words(),
+                          FigureText.percent(inward(s, s.from(), Math::ceil)),
+                          FigureText.percent(inward(s, s.to(), Math::floor)))));
     }
     return led.isEmpty()
         ? Texts.of("finding.cannot_tell")
@@ -84,12 +79,12 @@ final class PairCaption {
   }
 
   /** Describes the difference in mean power, if the readings resolve it. */
-  Optional<String> leadFinding(String ownWords, String otherWords) {
+  Optional<String> leadFinding() {
     return decided("mean_lead_shared")
         .map(
             lead ->
                 Texts.of(
-                    "finding.lead", lead > 0 ? ownWords : otherWords, size("mean_lead_shared")))
+                    "finding.lead", (lead > 0 ? own : other).words(), size("mean_lead_shared")))
         .map(FigureText::capital);
   }
 
@@ -97,21 +92,21 @@ final class PairCaption {
    * Describes the difference in time over the common window, or that the readings do not resolve
    * it.
    */
-  Optional<String> timeFinding(String ownWords, String otherWords, SocWindow shared) {
+  Optional<String> timeFinding(SocWindow shared) {
     return pair.numbers().with(Role.HEADLINE).stream()
         .filter(n -> n.estimate().isPresent())
         .findFirst()
         .map(
             n -> {
-              String from = percent(shared.from());
-              String to = percent(shared.to());
+              String from = FigureText.percent(shared.from());
+              String to = FigureText.percent(shared.to());
               Estimate less = n.estimate().orElseThrow();
               return less.bounds().contains(0)
                   ? Texts.of("finding.not_quicker", from, to)
                   : FigureText.capital(
                       Texts.of(
                           "finding.quicker",
-                          less.value() < 0 ? ownWords : otherWords,
+                          (less.value() < 0 ? own : other).words(),
                           texts.formatter().about(n).replace("\u2212", ""),
                           from,
                           to));
@@ -170,15 +165,14 @@ final class PairCaption {
     }
     return places.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            Texts.of("figure.pair_caption.curves_cross_at", SessionPhrases.listed(places)));
+        : Optional.of(Texts.of("figure.pair_caption.curves_cross_at", FigureText.listed(places)));
   }
 
   /** Returns the name of a stretch in the plot. */
   String name(Order order) {
     return switch (order) {
-      case AHEAD -> Texts.of("mark.leads", own);
-      case BEHIND -> Texts.of("mark.leads", other);
+      case AHEAD -> Texts.of("mark.leads", own.letter());
+      case BEHIND -> Texts.of("mark.leads", other.letter());
       case UNDECIDED -> Texts.of("mark.undecided");
     };
   }
@@ -198,7 +192,7 @@ final class PairCaption {
                     : Texts.of("figure.pair_caption.stretches")));
       }
     }
-    return SessionPhrases.listed(leads);
+    return FigureText.listed(leads);
   }
 
   private String span(Stretch stretch) {
@@ -206,22 +200,10 @@ final class PairCaption {
   }
 
   private String by(Stretch.Ids ids) {
-    return magnitude(ids.lead(), Unit.KILOWATT)
+    return texts
+        .estimate(ids.lead())
+        .map(e -> findings.amount(e, Unit.KILOWATT))
         .map(b -> Texts.of("figure.pair_caption.by_on_mean", b))
         .orElse("");
-  }
-
-  private Optional<String> magnitude(String id, Unit unit) {
-    return texts.estimate(id).map(e -> amount(e, unit));
-  }
-
-  /** Formats the magnitude of a difference with its uncertainty. */
-  private String amount(Estimate difference, Unit unit) {
-    Estimate size = difference.value() < 0 ? difference.times(-1) : difference;
-    return texts.formatter().value(size, unit) + " (" + texts.formatter().spread(size, unit) + ")";
-  }
-
-  private static String percent(double soc) {
-    return FigureText.plain(soc) + "\u00a0%";
   }
 }

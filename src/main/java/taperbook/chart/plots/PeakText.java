@@ -59,7 +59,8 @@ final class PeakText {
   String finding(PlotLine line) {
     Optional<String> power = texts.about("peak_power");
     Optional<String> time = texts.about("peak_hold_time");
-    String at = texts.value("peak_reached_soc").orElseGet(() -> percent(line.x(line.peak())));
+    String at =
+        texts.value("peak_reached_soc").orElseGet(() -> FigureText.percent(line.x(line.peak())));
     String peak =
         isHeld() && power.isPresent() && time.isPresent()
             ? Texts.of(isByStep() ? "finding.by_step" : "answer.held", power.get(), time.get())
@@ -73,10 +74,6 @@ final class PeakText {
   /** Describes the peak alone. */
   String overTime(PlotLine line) {
     return FigureText.capital(Texts.of("mark.peak", power(line)));
-  }
-
-  private static String percent(double soc) {
-    return FigureText.plain(soc) + "\u00a0%";
   }
 
   /** Returns true if a step of the power display is larger than the 2 % that define a hold. */

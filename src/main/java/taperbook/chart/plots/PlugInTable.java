@@ -2,7 +2,6 @@ package taperbook.chart.plots;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -17,7 +16,6 @@ import taperbook.chart.model.Palette;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
-import taperbook.chart.model.Typeface;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Painting;
 import taperbook.i18n.Texts;
@@ -59,8 +57,7 @@ final class PlugInTable implements Painting {
     boolean wanted = result.plan().wishes().road().wants(RoadTopic.PLUG_IN);
     return wanted && table.longest > 0
         ? Optional.of(
-            Figure.of(
-                RoadFigures.PLUG_IN, table.finding(), table.caption(), table.inWords(), table))
+            Figure.of("plug-in-table", table.finding(), table.caption(), table.inWords(), table))
         : Optional.empty();
   }
 
@@ -118,7 +115,7 @@ final class PlugInTable implements Painting {
     Box room = heading.room(style);
     Face head = new Face(style.type().tick(), true, Palette.INK);
     String corner = style.isSmall() ? "" : Texts.of("mark.plug_in_at");
-    double left = (Typeface.width(corner, true, head.size()) + head.size()) * style.type().slack();
+    double left = (head.width(corner) + head.size()) * style.type().slack();
     left = Math.max(left, 4.5 * head.size());
     double top = style.type().tick() * 1.9;
     double width = (room.width() - left) / distances.size();
@@ -136,17 +133,17 @@ final class PlugInTable implements Painting {
       texts.add(new TextRun(from + "\u00a0%", room.left(), baseline, Anchor.START, head));
       for (int c = 0; c < distances.size(); c++) {
         Box cell = new Box(room.left() + left + c * width, y, FILLED * width, height);
-        cell(new Brush(g, style.background()), style, cell, seconds(from, distances.get(c)), texts);
+        cell(new Brush(g, style), cell, seconds(from, distances.get(c)), texts);
       }
     }
     return texts;
   }
 
-  private void cell(
-      Brush brush, ChartStyle style, Box box, Optional<Estimate> time, List<TextRun> texts) {
+  private void cell(Brush brush, Box box, Optional<Estimate> time, List<TextRun> texts) {
+    ChartStyle style = brush.style();
     double y = box.top() + 0.94 * box.height();
     BasicStroke thin = style.solid(style.weights().thin());
-    brush.stroke(new Line2D.Double(box.left(), y, box.right(), y), thin, Palette.GRID);
+    brush.line(box.left(), y, box.right(), y, thin, Palette.GRID);
     double baseline = box.top() + 0.72 * box.height();
     Face small = new Face(style.type().tick(), false, Palette.INK);
     if (time.isEmpty()) {
@@ -155,11 +152,11 @@ final class PlugInTable implements Painting {
     }
     double end = box.left() + box.width() * time.get().value() / longest;
     BasicStroke thick = style.solid(style.weights().curve());
-    brush.stroke(new Line2D.Double(box.left(), y, end, y), thick, Palette.CURVE);
+    brush.line(box.left(), y, end, y, thick, Palette.CURVE);
     Face bold = new Face(style.type().tick(), true, Palette.INK);
     String value = minutes(time.get().value(), RoundingMode.HALF_EVEN);
     TextRun spread = new TextRun(between(time.get()), box.right(), baseline, Anchor.END, small);
-    double wide = Typeface.width(value, true, bold.size()) * style.type().slack();
+    double wide = bold.width(value) * style.type().slack();
     boolean fits = spread.left() > box.left() + wide + 0.3 * bold.size();
     texts.add(new TextRun(value, box.left(), baseline, Anchor.START, bold));
     if (fits && !style.isSmall()) {

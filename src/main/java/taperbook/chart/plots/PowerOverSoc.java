@@ -7,7 +7,7 @@ import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
@@ -24,7 +24,7 @@ final class PowerOverSoc {
    * @param curve power as read
    * @param band the band of the true power, if there are draws of it
    */
-  public static Draft draft(Curve curve, Optional<Curve> band, FigureText texts) {
+  public static Figure draw(Curve curve, Optional<Curve> band, FigureText texts) {
     PlotLine read = new PlotLine(curve, x -> x, y -> y);
     PlotLine line = band.map(b -> read.within(PlotLine.computed(b, x -> x, y -> y))).orElse(read);
     PeakText peak = new PeakText(texts);
@@ -44,10 +44,10 @@ final class PowerOverSoc {
                 Optional.of(peak.mark(line, stretch(texts), at)),
                 window(texts),
                 marks.overSoc(line)));
-    return draft(chart, peak, marks, at, texts);
+    return draw(chart, peak, marks, at, texts);
   }
 
-  private static Draft draft(
+  private static Figure draw(
       Chart chart, PeakText peak, SocMarks marks, String at, FigureText texts) {
     PlotLine line = chart.line();
     Optional<String> peaks =
@@ -66,7 +66,7 @@ final class PowerOverSoc {
             .add(caption)
             .add(marks.sentences())
             .text();
-    return new Draft(chart, caption, description);
+    return Figure.of(chart, caption, description);
   }
 
   private static Optional<double[]> stretch(FigureText texts) {

@@ -7,7 +7,7 @@ import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.i18n.Texts;
 import taperbook.result.Curve;
 
@@ -21,7 +21,7 @@ final class PowerOverTime {
    * @param curve power
    * @param charge state of charge, drawn below it
    */
-  public static Draft draft(Curve curve, Optional<Curve> charge, FigureText texts) {
+  public static Figure draw(Curve curve, Optional<Curve> charge, FigureText texts) {
     PlotLine line = new PlotLine(curve, seconds -> seconds / 60, y -> y);
     PeakText peak = new PeakText(texts);
     String after =
@@ -45,7 +45,7 @@ final class PowerOverTime {
                 Optional.empty(),
                 events.flags(line.lastX())));
     Chart both = charge.map(c -> chart.over(SocOverTime.chart(c, chart.x(), texts))).orElse(chart);
-    return draft(both, curve, charge, after, texts);
+    return draw(both, curve, charge, after, texts);
   }
 
   /** Describes the time axis. */
@@ -57,7 +57,7 @@ final class PowerOverTime {
         texts.time(curve.x(curve.size() - 1)));
   }
 
-  private static Draft draft(
+  private static Figure draw(
       Chart chart, Curve curve, Optional<Curve> charge, String after, FigureText texts) {
     PlotLine line = chart.line();
     PeakText peak = new PeakText(texts);
@@ -94,16 +94,12 @@ final class PowerOverTime {
                         c ->
                             Texts.of(
                                 "figure.power_over_time.second_panel_on_same_time",
-                                draft(c, texts)))
+                                SocOverTime.draw(c, texts).textAlternative()))
                     .orElse(""))
             .add(caption)
             .add(new SocMarks(texts).sentences())
             .text();
-    return new Draft(chart, caption, description);
-  }
-
-  private static String draft(Curve charge, FigureText texts) {
-    return SocOverTime.draft(charge, texts).textAlternative();
+    return Figure.of(chart, caption, description);
   }
 
   /** Describes what the session adds in which time, or else the course of the power. */

@@ -3,11 +3,12 @@ package taperbook.chart.plots;
 import java.util.List;
 import java.util.Optional;
 import taperbook.chart.model.Axis;
+import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
 import taperbook.quantity.SocWindow;
@@ -17,41 +18,35 @@ import taperbook.quantity.Unit;
 final class PowersOverSoc {
   private PowersOverSoc() {}
 
-  static Optional<Draft> draft(Lineup lineup) {
+  static Optional<Figure> draw(Lineup lineup) {
     List<Entry> entries =
         lineup.entries(
-            m ->
-                m.result()
-                    .curves()
-                    .powerOverSoc()
-                    .filter(c -> c.size() > 0)
-                    .map(c -> new PlotLine(c, x -> x, y -> y)));
-    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+            m -> m.result().curves().powerOverSoc().map(c -> new PlotLine(c, x -> x, y -> y)));
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draw(lineup, entries));
   }
 
-  private static Draft draft(Lineup lineup, List<Entry> entries) {
+  private static Figure draw(Lineup lineup, List<Entry> entries) {
     Axis y = Axis.power(Overlay.top(entries)).withRoom();
-    Overlay overlay =
-        Overlay.of(
+    Chart chart =
+        new Chart(
             "compare-over-soc",
             lineup.heading(finding(lineup, entries), Texts.of("chart.powers_over_soc")),
             Axis.stateOfCharge(10),
             y,
-            entries,
-            CommonSoc.marks(lineup));
+            Overlay.series(entries),
+            lineup.commonMarks());
     TextAlternative axes =
         new TextAlternative(
             Texts.of("figure.common.state_of_charge_in_from"),
-            SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
-    return overlay.draft(
+            FigureText.range(Texts.of("figure.common.charging_power_in_kw"), y));
+    return Overlay.draw(
+        chart,
         axes,
-        (line, i) ->
-            Texts.of(
-                "figure.common.kw_2", FigureText.plain(line.x(i)), FigureText.plain(line.y(i))),
+        Overlay::kilowatts,
         List.of(
             Optional.of(Texts.of("figure.powers_over_soc.power_peaks_at", peaks(entries))),
             times(lineup),
-            CommonSoc.missing(entries),
+            apart(entries),
             lineup.leftOut(entries)));
   }
 
@@ -60,8 +55,17 @@ final class PowersOverSoc {
     return lineup
         .onlyPair()
         .filter(p -> !lineup.pairs().get(0).stretches().isEmpty())
-        .map(p -> p.finding(lineup.members().get(0).words(), lineup.members().get(1).words()))
+        .map(PairCaption::finding)
         .orElseGet(() -> peaksInShort(entries));
+  }
+
+  /** Returns a sentence if the lines have no state of charge in common. */
+  private static Optional<String> apart(List<Entry> entries) {
+    double from = entries.stream().mapToDouble(e -> e.line().x(0)).max().orElse(0);
+    double to = entries.stream().mapToDouble(e -> e.line().lastX()).min().orElse(0);
+    return to > from
+        ? Optional.empty()
+        : Optional.of(Texts.of("figure.common_soc.there_is_no_state_of"));
   }
 
   /** Returns the peaks by the letters of their sessions. */
@@ -71,7 +75,7 @@ final class PowersOverSoc {
   }
 
   private static String peaks(List<Entry> entries) {
-    return SessionPhrases.listed(
+    return FigureText.listed(
         entries.stream()
             .map(e -> Texts.of("figure.common.in", peak(e), e.member().named()))
             .toList());
@@ -89,7 +93,8 @@ final class PowersOverSoc {
     Optional<SocWindow> shared = lineup.result().common().shared();
     return shared.flatMap(
         window ->
-            SessionPhrases.each(lineup.members(), "time_soc_" + window.idPart())
+            lineup
+                .each("time_soc_" + window.idPart())
                 .map(
                     each ->
                         Texts.of(

@@ -10,7 +10,7 @@ import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.plots.Lineup.Member;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.i18n.Texts;
 import taperbook.result.CommonGround;
 
@@ -18,36 +18,36 @@ import taperbook.result.CommonGround;
 final class PowersOverTime {
   private PowersOverTime() {}
 
-  static Optional<Draft> draft(Lineup lineup) {
+  static Optional<Figure> draw(Lineup lineup) {
     List<Entry> entries =
         lineup.entries(
             m ->
                 m.result()
                     .curves()
                     .powerOverTime()
-                    .filter(c -> c.size() > 0)
                     .map(c -> new PlotLine(c, seconds -> seconds / 60, y -> y)));
-    return entries.size() < 2 ? Optional.empty() : Optional.of(draft(lineup, entries));
+    return entries.size() < 2 ? Optional.empty() : Optional.of(draw(lineup, entries));
   }
 
-  private static Draft draft(Lineup lineup, List<Entry> entries) {
+  private static Figure draw(Lineup lineup, List<Entry> entries) {
     double last = entries.stream().mapToDouble(e -> e.line().lastX()).max().orElse(0);
     Axis x = Axis.time(last);
     Axis y = Axis.power(Overlay.top(entries)).withRoom();
-    Overlay overlay =
-        Overlay.of(
+    Chart chart =
+        new Chart(
             "compare-over-time",
             lineup.heading(finding(lineup, entries), Texts.of("chart.powers_over_time")),
             x,
             y,
-            entries,
+            Overlay.series(entries),
             Chart.Marks.common(Optional.empty()));
     TextAlternative axes =
         new TextAlternative(
-            SessionPhrases.range(Texts.of("figure.powers_over_time.time_since_plugging_in_in"), x),
-            SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
+            FigureText.range(Texts.of("figure.powers_over_time.time_since_plugging_in_in"), x),
+            FigureText.range(Texts.of("figure.common.charging_power_in_kw"), y));
     FigureText texts = entries.get(0).member().texts();
-    return overlay.draft(
+    return Overlay.draw(
+        chart,
         axes,
         (line, i) ->
             Texts.of("figure.common.kw", texts.time(line.x(i) * 60), FigureText.plain(line.y(i))),
@@ -57,18 +57,7 @@ final class PowersOverTime {
   private static String finding(Lineup lineup, List<Entry> entries) {
     return lineup
         .onlyPair()
-        .flatMap(
-            p ->
-                lineup
-                    .result()
-                    .common()
-                    .shared()
-                    .flatMap(
-                        shared ->
-                            p.timeFinding(
-                                lineup.members().get(0).words(),
-                                lineup.members().get(1).words(),
-                                shared)))
+        .flatMap(p -> lineup.result().common().shared().flatMap(p::timeFinding))
         .orElseGet(() -> PowersOverSoc.peaksInShort(entries));
   }
 
@@ -108,7 +97,8 @@ final class PowersOverTime {
     }
     int from = common.shared().get().from();
     int energy = common.energyKilowattHours().getAsInt();
-    return SessionPhrases.each(lineup.members(), CommonGround.timeToAddId(energy, from))
+    return lineup
+        .each(CommonGround.timeToAddId(energy, from))
         .map(each -> Texts.of("figure.powers_over_time.time_to_add_kwh_from", energy, from, each));
   }
 }

@@ -8,7 +8,6 @@ import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
-import taperbook.chart.render.Draft;
 import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
@@ -47,15 +46,15 @@ final class RangeOverSpeed {
     List<String> ids = Drives.speedIds(result.main().numbers());
     return ids.size() < 2
         ? Optional.empty()
-        : Optional.of(Figure.of(new RangeOverSpeed(ids, new FigureText(result)).draft()));
+        : Optional.of(new RangeOverSpeed(ids, new FigureText(result)).draw());
   }
 
-  private Draft draft() {
+  private Figure draw() {
     List<Chart.Point> drives = drives();
     double fastest = drives.stream().mapToDouble(Chart.Point::x).max().orElse(line.lastX());
     Chart chart =
         new Chart(
-            RoadFigures.OVER_SPEED,
+            "range-over-speed",
             texts.headingOfCar(finding(), Texts.of("chart.range_over_speed", unit(Unit.KILOMETRE))),
             Axis.upTo(
                 Texts.of("axis.speed"),
@@ -82,7 +81,7 @@ final class RangeOverSpeed {
             .add(Texts.of("figure.common.line_passes", String.join("; ", points)))
             .add(caption)
             .text();
-    return new Draft(chart, caption, description);
+    return Figure.of(chart, caption, description);
   }
 
   /** Describes the range at the lowest and at the highest speed. */

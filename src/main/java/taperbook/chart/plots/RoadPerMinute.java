@@ -8,7 +8,6 @@ import taperbook.chart.model.Chart;
 import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
-import taperbook.chart.render.Draft;
 import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.i18n.Texts;
@@ -40,13 +39,13 @@ final class RoadPerMinute {
         .main()
         .curves()
         .distancePerMinute()
-        .map(curve -> Figure.of(new RoadPerMinute(curve, texts).draft()));
+        .map(curve -> new RoadPerMinute(curve, texts).draw());
   }
 
-  private Draft draft() {
+  private Figure draw() {
     Chart chart =
         new Chart(
-            RoadFigures.PER_MINUTE,
+            "road-per-minute",
             texts.heading(finding(), Texts.of("chart.road_per_minute", unit())),
             Axis.stateOfCharge(10),
             Axis.upTo(Texts.of("axis.road_per_minute"), unit(), line.top() * HEADROOM, 6),
@@ -70,7 +69,7 @@ final class RoadPerMinute {
             .add(points())
             .add(caption)
             .text();
-    return new Draft(chart, caption, description);
+    return Figure.of(chart, caption, description);
   }
 
   private String unit() {

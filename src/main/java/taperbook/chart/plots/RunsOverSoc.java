@@ -10,7 +10,7 @@ import taperbook.chart.model.Pen;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.chart.model.TextAlternative;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
 import taperbook.format.SessionNames;
 import taperbook.i18n.Texts;
@@ -27,11 +27,11 @@ final class RunsOverSoc {
   private RunsOverSoc() {}
 
   /** Returns the chart, if the session has repeats that share a stretch of charge. */
-  static Optional<Draft> draft(ReportResult result) {
-    return result.runs().mean().map(mean -> draft(result, mean));
+  static Optional<Figure> draw(ReportResult result) {
+    return result.runs().mean().map(mean -> draw(result, mean));
   }
 
-  private static Draft draft(ReportResult result, Curve mean) {
+  private static Figure draw(ReportResult result, Curve mean) {
     List<SessionResult> runs = new ArrayList<>(List.of(result.main()));
     runs.addAll(result.runs().repeats());
     List<Series> series = new ArrayList<>();
@@ -43,7 +43,6 @@ final class RunsOverSoc {
       runs.get(i)
           .curves()
           .powerOverSoc()
-          .filter(c -> c.size() > 0)
           .ifPresent(c -> series.add(new Series(new PlotLine(c, x -> x, y -> y), pen, name)));
     }
     double top = series.stream().mapToDouble(s -> s.line().top()).max().orElse(0);
@@ -57,21 +56,12 @@ final class RunsOverSoc {
             y,
             series,
             Chart.Marks.common(Optional.empty()));
-    String caption = caption(runs.size());
-    TextAlternative description =
+    TextAlternative axes =
         new TextAlternative(
             Texts.of("figure.common.state_of_charge_in_from"),
-            SessionPhrases.range(Texts.of("figure.common.charging_power_in_kw"), y));
-    for (Series line : series) {
-      description.line(
-          line,
-          i ->
-              Texts.of(
-                  "figure.common.kw_2",
-                  FigureText.plain(line.line().x(i)),
-                  FigureText.plain(line.line().y(i))));
-    }
-    return new Draft(chart, caption, description.add(caption).text());
+            FigureText.range(Texts.of("figure.common.charging_power_in_kw"), y));
+    return Overlay.draw(
+        chart, axes, Overlay::kilowatts, List.of(Optional.of(caption(runs.size()))));
   }
 
   private static String caption(int runs) {

@@ -8,7 +8,7 @@ import taperbook.chart.model.FigureText;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextAlternative;
 import taperbook.chart.model.Thumbnail;
-import taperbook.chart.render.Draft;
+import taperbook.chart.render.Figure;
 import taperbook.i18n.Texts;
 import taperbook.result.Curve;
 
@@ -19,9 +19,9 @@ final class SocOverTime {
   private SocOverTime() {}
 
   /** Creates the figure of a session without power. */
-  public static Draft draft(Curve curve, FigureText texts) {
+  public static Figure draw(Curve curve, FigureText texts) {
     Chart chart = chart(curve, Axis.time(curve.x(curve.size() - 1) / 60), texts);
-    return draft(chart, curve, new SocMarks(texts), texts);
+    return draw(chart, curve, new SocMarks(texts), texts);
   }
 
   /** Creates the chart on a time axis. */
@@ -48,7 +48,7 @@ final class SocOverTime {
         texts.about("session_time").orElseGet(() -> texts.time(curve.x(last) - curve.x(0))));
   }
 
-  private static Draft draft(Chart chart, Curve curve, SocMarks marks, FigureText texts) {
+  private static Figure draw(Chart chart, Curve curve, SocMarks marks, FigureText texts) {
     PlotLine line = chart.line();
     int last = line.size() - 1;
     String rises =
@@ -67,7 +67,7 @@ final class SocOverTime {
             .add(caption)
             .add(marks.sentences())
             .text();
-    return new Draft(chart, caption, description);
+    return Figure.of(chart, caption, description);
   }
 
   private static String soc(PlotLine line, int i) {

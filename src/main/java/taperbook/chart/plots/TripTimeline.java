@@ -61,7 +61,7 @@ final class TripTimeline implements Painting {
     }
     TripTimeline sheet = new TripTimeline(result, trip.get(), lanes);
     return Optional.of(
-        Figure.of(RoadFigures.TRIP, sheet.finding(), sheet.caption(), sheet.inWords(), sheet));
+        Figure.of("trip-timeline", sheet.finding(), sheet.caption(), sheet.inWords(), sheet));
   }
 
   private String quantity() {
@@ -128,23 +128,19 @@ final class TripTimeline implements Painting {
     double axis = style.type().tick() * 2;
     double longest = lanes.stream().mapToDouble(TripLane::end).max().orElse(1);
     double height = (room.height() - axis) / lanes.size();
-    Brush brush = new Brush(g, style.background());
+    Brush brush = new Brush(g, style);
     for (int i = 0; i < lanes.size(); i++) {
       Box box = new Box(room.left(), room.top() + i * height, room.width(), height);
-      lane(brush, style, lanes.get(i), box, room.width() / longest, texts);
+      lane(brush, lanes.get(i), box, room.width() / longest, texts);
     }
     double axisTop = room.bottom() - axis;
-    axis(g, style, new Box(room.left(), axisTop, room.width(), axis), longest, texts);
+    axis(brush, new Box(room.left(), axisTop, room.width(), axis), longest, texts);
     return texts;
   }
 
   private void lane(
-      Brush brush,
-      ChartStyle style,
-      TripLane lane,
-      Box box,
-      double pixelsPerSecond,
-      List<TextRun> texts) {
+      Brush brush, TripLane lane, Box box, double pixelsPerSecond, List<TextRun> texts) {
+    ChartStyle style = brush.style();
     double line = style.leading();
     double top = box.top();
     if (lanes.size() > 1 && !style.isSmall()) {
@@ -155,10 +151,7 @@ final class TripTimeline implements Painting {
     double words = style.isSmall() ? 0 : 1.3 * style.type().tick();
     Box track = new Box(box.left(), top + words, box.width(), box.bottom() - top - 2 * words);
     BasicStroke thin = style.solid(style.weights().thin());
-    brush.stroke(
-        new Line2D.Double(track.left(), track.bottom(), track.right(), track.bottom()),
-        thin,
-        Palette.GRID);
+    brush.line(track.left(), track.bottom(), track.right(), track.bottom(), thin, Palette.GRID);
     double soc = trip.startSoc();
     for (int k = 0; k < lane.drives().size(); k++) {
       TripLane.Drive drive = lane.drives().get(k);
@@ -242,16 +235,16 @@ final class TripTimeline implements Painting {
     }
   }
 
-  private void axis(Graphics2D g, ChartStyle style, Box box, double longest, List<TextRun> texts) {
+  private static void axis(Brush brush, Box box, double longest, List<TextRun> texts) {
+    ChartStyle style = brush.style();
+    BasicStroke thin = style.solid(style.weights().thin());
     double y = box.top() + style.type().tick() * 0.3;
-    g.setStroke(style.solid(style.weights().thin()));
-    g.setColor(style.background().of(Palette.GREY));
-    g.draw(new Line2D.Double(box.left(), y, box.right(), y));
+    brush.line(box.left(), y, box.right(), y, thin, Palette.GREY);
     Face face = new Face(style.type().tick(), false, Palette.INK);
     int step = longest > 12 * SECONDS_PER_HOUR ? 2 : 1;
     for (int hour = 0; hour * SECONDS_PER_HOUR <= longest; hour += step) {
       double x = box.left() + box.width() * hour * SECONDS_PER_HOUR / longest;
-      g.draw(new Line2D.Double(x, y, x, y + style.type().tick() * 0.35));
+      brush.line(x, y, x, y + style.type().tick() * 0.35, thin, Palette.GREY);
       Anchor anchor = hour == 0 ? Anchor.START : Anchor.MIDDLE;
       String words = hour == 0 ? "0\u00a0" + NumberFormatter.name(Unit.HOUR) : String.valueOf(hour);
       texts.add(new TextRun(words, x, y + style.type().tick() * 1.5, anchor, face));

@@ -1,7 +1,6 @@
 package taperbook.chart.render;
 
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
 import taperbook.chart.model.Box;
@@ -21,8 +20,6 @@ final class ChartPainter {
 
   /** Paints the shapes of a chart and returns its texts. */
   public static List<TextRun> paint(Graphics2D g, Chart whole, ChartStyle style) {
-    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     Chart chart = Thumbnail.of(whole, style);
     List<TextRun> texts = new ArrayList<>(chart.heading(style).texts(style));
     List<PlotArea> frames = PlotArea.all(chart, style);
@@ -36,25 +33,21 @@ final class ChartPainter {
   private static List<TextRun> panel(
       Graphics2D g, Chart chart, PlotArea area, boolean lowest, ChartStyle style) {
     PlacedLabels.Placement placement = PlacedLabels.place(chart, area, style);
-    Brush brush = new Brush(g, style.background());
-    MarkLayer marks = new MarkLayer(brush, chart, area, style);
-    LineLayer lines = new LineLayer(brush, area, style);
-    AxisLayer axisLayer = new AxisLayer(area, style);
+    Brush brush = new Brush(g, style);
+    MarkLayer marks = new MarkLayer(brush, chart, area);
+    LineLayer lines = new LineLayer(brush, area);
+    AxisLayer axes = new AxisLayer(brush, area);
     marks.paintBelow();
-    axisLayer.paintGrid(brush);
+    axes.paintGrid();
     SolidLines.paint(g, chart, area, style);
     lines.dashes(chart);
-    axisLayer.paintLines(brush);
+    axes.paintLines();
     FlagLayer flags = new FlagLayer(chart, area, style);
     flags.paint(brush);
     marks.paintAbove(placement);
     lines.readings(chart);
-    List<TextRun> texts =
-        new ArrayList<>(
-            style.isSmall()
-                ? new ThumbnailAxisLayer(area, style).texts()
-                : axisLayer.texts(lowest));
-    LeadLayer strip = new LeadLayer(brush, area, style);
+    List<TextRun> texts = new ArrayList<>(axes.texts(lowest));
+    LeadLayer strip = new LeadLayer(brush, area);
     chart.marks().leads().ifPresent(s -> texts.addAll(strip.paint(s)));
     placement.labels().forEach(lines::key);
     placement.labels().forEach(label -> texts.addAll(runs(label, style)));

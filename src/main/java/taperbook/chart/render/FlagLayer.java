@@ -68,10 +68,9 @@ final class FlagLayer {
     double text = Typeface.width(unplaced.text(), true, size()) * style.type().slack();
     double width = Math.max(height, text + 0.7 * size());
     double middle = area.px((minutes.get(0) + minutes.get(minutes.size() - 1)) / 2);
-    double most = area.box().right() - width;
-    double left = Math.max(area.box().left(), Math.min(most, middle - width / 2));
-    Box box = new Box(left, area.box().top() + style.weights().mark(), width, height);
-    return new Flag(first, last, minutes, box);
+    double top = area.box().top() + style.weights().mark();
+    Box box = new Box(middle - width / 2, top, width, height);
+    return new Flag(first, last, minutes, box.shiftedInto(area.box()));
   }
 
   private double size() {

@@ -37,30 +37,25 @@ final class Halo {
 
   /** Returns the maximum of neighbours along one direction. */
   private static int[] grown(int[] from, int w, int h, int step) {
-    int[] to = new int[from.length];
-    for (int i = 0; i < from.length; i++) {
-      int at = step == 1 ? i % w : i / w;
-      int end = step == 1 ? w : h;
-      int most = 0;
-      for (int k = Math.max(-RADIUS_PIXELS, -at); k <= Math.min(RADIUS_PIXELS, end - 1 - at); k++) {
-        most = Math.max(most, from[i + k * step]);
-      }
-      to[i] = most;
-    }
-    return to;
+    return along(from, w, h, step, RADIUS_PIXELS, false);
   }
 
   /** Returns the mean of neighbours along one direction; pixels outside count as zero. */
   private static int[] softened(int[] from, int w, int h, int step) {
+    return along(from, w, h, step, SOFT_PIXELS, true);
+  }
+
+  private static int[] along(int[] from, int w, int h, int step, int radius, boolean mean) {
     int[] to = new int[from.length];
     for (int i = 0; i < from.length; i++) {
       int at = step == 1 ? i % w : i / w;
       int end = step == 1 ? w : h;
-      int sum = 0;
-      for (int k = Math.max(-SOFT_PIXELS, -at); k <= Math.min(SOFT_PIXELS, end - 1 - at); k++) {
-        sum += from[i + k * step];
+      int total = 0;
+      for (int k = Math.max(-radius, -at); k <= Math.min(radius, end - 1 - at); k++) {
+        int value = from[i + k * step];
+        total = mean ? total + value : Math.max(total, value);
       }
-      to[i] = sum / (2 * SOFT_PIXELS + 1);
+      to[i] = mean ? total / (2 * radius + 1) : total;
     }
     return to;
   }

@@ -2,7 +2,6 @@ package taperbook.chart.render;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -20,7 +19,6 @@ import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.model.TextRun.Anchor;
 import taperbook.chart.model.TextRun.Face;
-import taperbook.chart.model.Typeface;
 
 /**
  * Shows which session is ahead: a strip below the axis with names, and crossings on the zero line.
@@ -33,10 +31,10 @@ final class LeadLayer {
   private final PlotArea area;
   private final ChartStyle style;
 
-  LeadLayer(Brush brush, PlotArea area, ChartStyle style) {
+  LeadLayer(Brush brush, PlotArea area) {
     this.brush = brush;
     this.area = area;
-    this.style = style;
+    this.style = brush.style();
   }
 
   /** Returns the box of a part of the strip. */
@@ -90,7 +88,7 @@ final class LeadLayer {
   private Optional<TextRun> name(String name, LeadStrip.Part part, List<TextRun> others) {
     Color color = part.pen().map(Pen::color).orElse(Palette.GREY);
     Face face = new Face(style.type().tick(), false, color);
-    double half = Typeface.width(name, false, face.size()) * style.type().slack() / 2;
+    double half = face.width(name) * style.type().slack() / 2;
     Box piece = piece(part);
     double baseline = piece.bottom() + 1.15 * face.size();
     double least = style.edges().across() + half;
@@ -127,7 +125,7 @@ final class LeadLayer {
       double from = Math.max(start, piece.left());
       double to = Math.min(start + piece.height(), piece.right());
       double bottom = piece.bottom() - (from - start);
-      brush.stroke(new Line2D.Double(from, bottom, to, bottom - (to - from)), stroke, color);
+      brush.line(from, bottom, to, bottom - (to - from), stroke, color);
     }
   }
 
@@ -138,13 +136,10 @@ final class LeadLayer {
     double high = area.px(crossing.high());
     double tip = style.gap() / 2;
     BasicStroke line = style.solid(1.6 * style.weights().mark());
-    brush.stroke(new Line2D.Double(low, y, high, y), line, Palette.ACCENT);
+    brush.line(low, y, high, y, line, Palette.ACCENT);
     for (double x : new double[] {low, high}) {
-      brush.stroke(new Line2D.Double(x, y - tip, x, y + tip), line, Palette.ACCENT);
+      brush.line(x, y - tip, x, y + tip, line, Palette.ACCENT);
     }
-    double r = style.weights().markDot();
-    Ellipse2D ring = new Ellipse2D.Double(area.px(crossing.x()) - r, y - r, 2 * r, 2 * r);
-    brush.fill(ring, Palette.PAPER);
-    brush.stroke(ring, line, Palette.ACCENT);
+    brush.ring(area.px(crossing.x()), y);
   }
 }

@@ -18,24 +18,54 @@ import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 
-/** Paints the parts of lines other than solid strokes: dashes, readings, and samples of labels. */
-final class LineLayer {
+/** Paints lines, with dashes over wide gaps, readings, and samples of labels. */
+public final class LineLayer {
   private final Brush brush;
   private final PlotArea area;
   private final ChartStyle style;
 
-  LineLayer(Brush brush, PlotArea area, ChartStyle style) {
+  /**
+   * Creates the layer of a plot.
+   *
+   * @param area the plot
+   */
+  public LineLayer(Brush brush, PlotArea area) {
     this.brush = brush;
     this.area = area;
-    this.style = style;
+    this.style = brush.style();
   }
 
-  /** Paints dashed lines, each stretch without a wide gap in one stroke. */
+  /** Paints dashed lines, and lines over wide gaps. */
   void dashes(Chart chart) {
     for (Series series : chart.series()) {
       if (series.pen().isDashed()) {
-        series.line().runs().forEach(run -> dashes(series, run));
+        paint(series);
+      } else {
+        gaps(series);
       }
+    }
+  }
+
+  /** Paints a line, each stretch without a wide gap in one stroke, and lines over the gaps. */
+  public void paint(Series series) {
+    series.line().runs().forEach(run -> stretch(series, run));
+    gaps(series);
+  }
+
+  /** Paints the lines over wide gaps; dashes continue over a reading between two gaps. */
+  private void gaps(Series series) {
+    PlotLine line = series.line();
+    List<PlotLine.Run> runs = line.runs();
+    Path2D path = new Path2D.Double();
+    for (int k = 0; k + 1 < runs.size(); k++) {
+      int from = runs.get(k).last();
+      if (k == 0 || runs.get(k).first() < from) {
+        path.moveTo(area.px(line.x(from)), area.py(line.y(from)));
+      }
+      path.lineTo(area.px(line.x(from + 1)), area.py(line.y(from + 1)));
+    }
+    if (runs.size() > 1) {
+      brush.stroke(path, series.pen().gap(style), series.pen().gapColor());
     }
   }
 
@@ -63,7 +93,7 @@ final class LineLayer {
     marker(pen, box.left() + length / 2, y);
   }
 
-  private void dashes(Series series, PlotLine.Run run) {
+  private void stretch(Series series, PlotLine.Run run) {
     PlotLine line = series.line();
     if (run.first() == run.last()) {
       return;

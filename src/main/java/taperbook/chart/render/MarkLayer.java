@@ -1,7 +1,6 @@
 package taperbook.chart.render;
 
 import java.awt.BasicStroke;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
@@ -25,11 +24,11 @@ final class MarkLayer {
   private final PlotArea area;
   private final ChartStyle style;
 
-  MarkLayer(Brush brush, Chart chart, PlotArea area, ChartStyle style) {
+  MarkLayer(Brush brush, Chart chart, PlotArea area) {
     this.brush = brush;
     this.chart = chart;
     this.area = area;
-    this.style = style;
+    this.style = brush.style();
   }
 
   /** Returns the guide of a mark. */
@@ -82,8 +81,12 @@ final class MarkLayer {
     chart.marks().window().ifPresent(this::window);
     labelGround(placement);
     chart.marks().hold().filter(Chart.Hold::isStretch).ifPresent(this::bracket);
-    chart.marks().points().forEach(p -> ring(p.x(), p.y()));
-    chart.marks().hold().filter(h -> !h.isStretch()).ifPresent(h -> ring(h.from(), h.y()));
+    chart.marks().points().forEach(p -> brush.ring(area.px(p.x()), area.py(p.y())));
+    chart
+        .marks()
+        .hold()
+        .filter(h -> !h.isStretch())
+        .ifPresent(h -> brush.ring(area.px(h.from()), area.py(h.y())));
   }
 
   /** Paints leaders and the background of labels. */
@@ -135,21 +138,9 @@ final class MarkLayer {
     Box span = span(window, area);
     double tip = style.gap() / 2;
     BasicStroke line = style.solid(style.weights().mark());
-    brush.stroke(
-        new Line2D.Double(span.left(), span.top(), span.right(), span.top()), line, Palette.INK);
+    brush.line(span.left(), span.top(), span.right(), span.top(), line, Palette.INK);
     for (double x : new double[] {span.left(), span.right()}) {
-      brush.stroke(new Line2D.Double(x, span.top() - tip, x, span.top() + tip), line, Palette.INK);
+      brush.line(x, span.top() - tip, x, span.top() + tip, line, Palette.INK);
     }
-  }
-
-  /** Paints a mark as a ring, so that it differs from a reading by more than colour. */
-  private void ring(double x, double y) {
-    Ellipse2D circle = circle(area.px(x), area.py(y), style.weights().markDot());
-    brush.fill(circle, Palette.PAPER);
-    brush.stroke(circle, style.solid(1.6 * style.weights().mark()), Palette.ACCENT);
-  }
-
-  private static Ellipse2D circle(double x, double y, double radius) {
-    return new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
   }
 }

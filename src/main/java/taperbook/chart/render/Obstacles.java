@@ -114,7 +114,7 @@ final class Obstacles {
   private double distance(Box box, boolean own, Pen pen) {
     return curves.stream()
         .filter(p -> (p.pen() == pen) == own)
-        .mapToDouble(p -> box.distanceToSlanted(p.line()))
+        .mapToDouble(p -> box.distanceTo(p.line()))
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }

@@ -22,7 +22,6 @@ import taperbook.chart.model.Palette;
 import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
-import taperbook.chart.render.Callout.Side;
 import taperbook.chart.render.Callout.Spot;
 
 /** The placed labels of a chart. */
@@ -34,6 +33,11 @@ final class PlacedLabels {
   /** Charge rises to the right, so there is room below right of its curve. */
   private static final List<Callout.Side> OFF_RISING =
       List.of(BELOW_RIGHT, RIGHT, BELOW, ABOVE_LEFT, LEFT, ABOVE);
+
+  private static final List<Callout.Side> RIGHT_OF_CROSSING =
+      List.of(ABOVE_RIGHT, BELOW_RIGHT, ABOVE, BELOW, BELOW_LEFT, ABOVE_LEFT);
+  private static final List<Callout.Side> LEFT_OF_CROSSING =
+      List.of(BELOW_LEFT, ABOVE_LEFT, BELOW, ABOVE, ABOVE_RIGHT, BELOW_RIGHT);
 
   /** Cost of reducing a label to its first line. */
   private static final double FIRST_LINE_COST = 8;
@@ -84,7 +88,7 @@ final class PlacedLabels {
   private Placement place() {
     obstacles();
     List<List<Callout>> wanted = new ArrayList<>();
-    new LeadLabels(chart, area).callouts().forEach(c -> wanted.add(List.of(c)));
+    chart.marks().leads().ifPresent(s -> crossings(s).forEach(c -> wanted.add(List.of(c))));
     chart.marks().hold().ifPresent(h -> wanted.add(holdLabels(h)));
     chart.marks().window().ifPresent(w -> wanted.add(List.of(windowLabel(w))));
     chart.marks().points().forEach(p -> wanted.add(List.of(pointLabel(p))));
@@ -167,50 +171,17 @@ final class PlacedLabels {
         !drop);
   }
 
-  /** The labels of the points where the order of two sessions changes. */
-  private static final class LeadLabels {
-    private static final List<Side> RIGHT_OF_CROSSING =
-        List.of(
-            Side.ABOVE_RIGHT,
-            Side.BELOW_RIGHT,
-            Side.ABOVE,
-            Side.BELOW,
-            Side.BELOW_LEFT,
-            Side.ABOVE_LEFT);
-
-    private static final List<Side> LEFT_OF_CROSSING =
-        List.of(
-            Side.BELOW_LEFT,
-            Side.ABOVE_LEFT,
-            Side.BELOW,
-            Side.ABOVE,
-            Side.ABOVE_RIGHT,
-            Side.BELOW_RIGHT);
-
-    private final Chart chart;
-    private final PlotArea area;
-
-    LeadLabels(Chart chart, PlotArea area) {
-      this.chart = chart;
-      this.area = area;
-    }
-
-    List<Callout> callouts() {
-      List<Callout> callouts = new ArrayList<>();
-      for (LeadStrip leads : chart.marks().leads().stream().toList()) {
-        int last = leads.crossings().size() - 1;
-        for (int i = 0; i <= last; i++) {
-          // Towards the outside, so that leaders do not cross.
-          List<Side> sides = i < last ? LEFT_OF_CROSSING : RIGHT_OF_CROSSING;
-          callouts.add(crossing(leads.crossings().get(i), sides));
-        }
-      }
-      return callouts;
-    }
-
-    private Callout crossing(LeadStrip.Crossing crossing, List<Side> sides) {
+  /** Returns the labels of the points where the order of two sessions changes. */
+  private List<Callout> crossings(LeadStrip leads) {
+    List<Callout> callouts = new ArrayList<>();
+    int last = leads.crossings().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      LeadStrip.Crossing crossing = leads.crossings().get(i);
       Spot spot = new Spot(area.px(crossing.x()), area.py(0), 0);
-      return new Callout(spot, crossing.label(), Palette.ACCENT, sides, true);
+      // Towards the outside, so that leaders do not cross.
+      List<Callout.Side> sides = i < last ? LEFT_OF_CROSSING : RIGHT_OF_CROSSING;
+      callouts.add(new Callout(spot, crossing.label(), Palette.ACCENT, sides, true));
     }
+    return callouts;
   }
 }

@@ -1,6 +1,5 @@
 package taperbook.chart.render;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
@@ -14,14 +13,14 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 import taperbook.chart.model.Chart;
 import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.LineThinning;
-import taperbook.chart.model.Pen;
 import taperbook.chart.model.PlotArea;
 import taperbook.chart.model.PlotLine;
+import taperbook.chart.model.Series;
 import taperbook.chart.model.Typeface;
 
 /**
- * The layer that XChart paints: solid lines, and lines over wide gaps. XChart draws each segment
- * separately, which restarts dashes at each reading, so dashed lines are painted elsewhere.
+ * The layer that XChart paints: solid lines. XChart draws each segment separately, which restarts
+ * dashes at each reading, so dashed lines are painted elsewhere.
  *
  * <p>XChart paints exactly the plot, without padding and axis texts, so that its scale is that of
  * the {@link PlotArea}. It draws text as outlines, which cannot be searched or read aloud, so the
@@ -49,14 +48,13 @@ final class SolidLines {
     styler.setXAxisMin(area.x().min()).setXAxisMax(area.x().max());
     styler.setYAxisMin(area.y().min()).setYAxisMax(area.y().max());
     for (int i = 0; i < chart.series().size(); i++) {
-      Pen pen = chart.series().get(i).pen();
-      Points joined = new Points();
-      Points gaps = new Points();
-      collect(chart.series().get(i).line(), area, style, joined, gaps);
-      if (!pen.isDashed()) {
-        joined.addTo(xy, "line " + i, pen.line(style), style.background().of(pen.color()));
+      Series series = chart.series().get(i);
+      if (!series.pen().isDashed()) {
+        add(xy, "line " + i, series.line(), area, style)
+            .setMarker(SeriesMarkers.NONE)
+            .setLineStyle(series.pen().line(style))
+            .setLineColor(style.background().of(series.pen().color()));
       }
-      gaps.addTo(xy, "gaps " + i, pen.gap(style), style.background().of(pen.gapColor()));
     }
     return xy;
   }
@@ -73,46 +71,23 @@ final class SolidLines {
     styler.setDecimalPattern("0.######");
   }
 
-  private static void collect(
-      PlotLine line, PlotArea area, ChartStyle style, Points joined, Points gaps) {
-    double tolerance = 0.3 * style.weights().curve();
+  /** Adds the points to draw, with a break at each wide gap. */
+  private static XYSeries add(
+      XYChart xy, String name, PlotLine line, PlotArea area, ChartStyle style) {
+    List<Double> xs = new ArrayList<>();
+    List<Double> ys = new ArrayList<>();
     for (PlotLine.Run run : line.runs()) {
-      for (int i : LineThinning.keep(line, run, area, tolerance)) {
-        joined.add(line.x(i), line.y(i));
+      for (int i : LineThinning.keep(line, run, area, 0.3 * style.weights().curve())) {
+        xs.add(line.x(i));
+        ys.add(line.y(i));
       }
-      joined.lift(line.x(run.last()));
-      if (run.last() + 1 < line.size()) {
-        gaps.add(line.x(run.last()), line.y(run.last()));
-        gaps.add(line.x(run.last() + 1), line.y(run.last() + 1));
-        gaps.lift(line.x(run.last() + 1));
-      }
+      xs.add(line.x(run.last()));
+      ys.add(Double.NaN);
     }
+    return xy.addSeries(name, xs, ys);
   }
 
   private static int pixels(double length) {
     return (int) Math.round(length);
-  }
-
-  /** Points of a series, with breaks. */
-  private static final class Points {
-    private final List<Double> xs = new ArrayList<>();
-    private final List<Double> ys = new ArrayList<>();
-
-    private void add(double x, double y) {
-      xs.add(x);
-      ys.add(y);
-    }
-
-    private void lift(double x) {
-      add(x, Double.NaN);
-    }
-
-    private void addTo(XYChart chart, String name, BasicStroke stroke, Color color) {
-      if (xs.isEmpty()) {
-        return;
-      }
-      XYSeries series = chart.addSeries(name, xs, ys);
-      series.setMarker(SeriesMarkers.NONE).setLineStyle(stroke).setLineColor(color);
-    }
   }
 }

@@ -1,70 +1,56 @@
 package taperbook.chart.render;
 
-import java.awt.Dimension;
+import static taperbook.chart.render.SvgGraphics.attribute;
+import static taperbook.chart.render.SvgGraphics.number;
+
 import java.util.List;
-import org.apache.batik.dom.GenericDOMImplementation;
-import org.apache.batik.svggen.SVGGeneratorContext;
-import org.apache.batik.svggen.SVGGraphics2D;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
-import taperbook.chart.model.Chart;
 import taperbook.chart.model.ChartStyle;
+import taperbook.chart.model.Palette;
 import taperbook.chart.model.TextRun;
-import taperbook.chart.model.Typeface;
 
 /**
- * Writes a chart as SVG at print size: shapes by Batik, texts as text. Usable standalone and
- * embedded in a page with others: no declaration, no script, ids begin with the figure's id.
+ * Writes a picture as SVG: shapes, then texts as text. Usable standalone and embedded in a page
+ * with others: no declaration, no script, ids begin with the picture's id.
  */
 final class SvgPicture {
-  private static final String SVG = "http://www.w3.org/2000/svg";
-
   private SvgPicture() {}
 
   /**
-   * Writes the picture; the same chart gives the same text.
+   * Writes the picture; the same painting gives the same text.
    *
    * @param description description of the picture for those who cannot see it
    */
-  static String write(Chart chart, String description) {
-    return write(chart.id(), chart.title().finding(), description, painting(chart));
-  }
-
-  /** Writes any picture, as {@link #write(Chart, String)}. */
-  static String write(String id, String title, String description, Painting painting) {
-    return write(id, title, description, painting, ChartStyle.print());
-  }
-
-  /** Writes the picture for a narrow screen; it can be in the same page as the other one. */
-  static String narrow(String id, String title, String description, Painting painting) {
-    return write(id + "-narrow", title, description, painting, ChartStyle.narrow());
-  }
-
-  /** Returns the painting of a chart. */
-  static Painting painting(Chart chart) {
-    return (g, style) -> ChartPainter.paint(g, chart, style);
-  }
-
-  private static String write(
+  static String write(
       String id, String title, String description, Painting painting, ChartStyle style) {
-    Document document =
-        GenericDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
-    SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
-    context.setPrecision(1);
-    // Otherwise Batik queries the size of a system font for every picture.
-    SVGGeneratorContext.GraphicContextDefaults defaults =
-        new SVGGeneratorContext.GraphicContextDefaults();
-    defaults.setFont(Typeface.font(false, style.type().label()));
-    context.setGraphicContextDefaults(defaults);
-    SVGGraphics2D g = new SVGGraphics2D(context, false);
-    g.setSVGCanvasSize(new Dimension(style.width(), style.height()));
+    SvgGraphics g = new SvgGraphics(id);
     List<TextRun> texts = painting.paint(g, style);
-    Element root = g.getRoot();
-    g.dispose();
-    SvgCompactor text = new SvgCompactor(id);
-    text.open(style, title, description);
-    text.shapes(root);
-    texts.forEach(text::run);
-    return text.close();
+    StringBuilder out = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\"");
+    out.append(attribute("viewBox", "0 0 " + style.width() + ' ' + style.height()));
+    out.append(attribute("role", "img"));
+    out.append(attribute("aria-labelledby", id + "-title " + id + "-desc"));
+    out.append(attribute("font-family", "'Noto Sans', sans-serif"));
+    out.append(attribute("fill", "none")).append(attribute("stroke-linejoin", "round"));
+    out.append(">\n<title").append(attribute("id", id + "-title")).append('>');
+    out.append(escaped(title)).append("</title>\n<desc").append(attribute("id", id + "-desc"));
+    out.append('>').append(escaped(description)).append("</desc>\n").append(g.svg());
+    texts.forEach(text -> out.append(text(text)));
+    return out.append("</svg>\n").toString();
+  }
+
+  private static String text(TextRun run) {
+    return "<text"
+        + attribute("x", number(run.x()))
+        + attribute("y", number(run.baseline()))
+        + attribute("font-size", number(run.font().size()))
+        + attribute("fill", Palette.hex(run.font().color()))
+        + (run.font().bold() ? attribute("font-weight", "bold") : "")
+        + (run.anchor() == TextRun.Anchor.START ? "" : attribute("text-anchor", run.anchor().svg()))
+        + '>'
+        + escaped(run.text())
+        + "</text>\n";
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 }

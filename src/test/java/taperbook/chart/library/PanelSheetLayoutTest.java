@@ -6,15 +6,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import taperbook.chart.model.Axis;
 import taperbook.chart.model.Box;
 import taperbook.chart.model.ChartStyle;
 import taperbook.chart.model.Heading;
+import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.render.Painting;
 import taperbook.quantity.Interval;
@@ -80,10 +83,16 @@ final class PanelSheetLayoutTest {
   }
 
   @Test
-  void ticks_are_round_and_within_the_scale() {
-    assertThat(PanelScale.upTo(340, 4).ticks()).containsExactly(0.0, 100.0, 200.0, 300.0);
-    assertThat(new PanelScale(47, 103, 20).ticks()).containsExactly(60.0, 80.0, 100.0);
-    assertThat(PanelScale.over(300, 480, 8).text(350)).isEqualTo("350");
+  void a_detail_takes_two_lines_if_it_is_too_long_for_one() {
+    PlotLine none = new PlotLine(Curve.EMPTY, v -> v, v -> v);
+    PanelSheet.Panel panel =
+        new PanelSheet.Panel("Northmoor Finch", "18 April 2026, second battery revision", none, "");
+    PanelSheet sheet =
+        new PanelSheet(Collections.nCopies(3, panel), 3, 1, Axis.upTo("", "kW", 200, 4), heading());
+    Graphics2D g = image(ChartStyle.print()).createGraphics();
+    List<String> texts = sheet.paint(g, ChartStyle.print()).stream().map(TextRun::text).toList();
+    g.dispose();
+    assertThat(texts).contains("Northmoor Finch", "18 April 2026, second battery", "revision");
   }
 
   private static void keepsTextsApart(Painting painting, ChartStyle style) {
@@ -111,7 +120,7 @@ final class PanelSheetLayoutTest {
   private static PanelSheet panels(Random random) {
     int count = 1 + random.nextInt(12);
     double most = 0;
-    List<Panel> panels = new ArrayList<>();
+    List<PanelSheet.Panel> panels = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       int n = random.nextInt(8) == 0 ? 0 : 2 + random.nextInt(20);
       double[] x = new double[n];
@@ -123,13 +132,13 @@ final class PanelSheetLayoutTest {
       }
       String name = "a-session-with-quite-a-long-name-".substring(0, 3 + random.nextInt(30)) + i;
       panels.add(
-          new Panel(
+          new PanelSheet.Panel(
               name,
               "2026-03-14, Northmoor Finch, second battery revision",
-              new Curve(x, y, y, y, new boolean[n]),
+              new PlotLine(new Curve(x, y, y, y, new boolean[n]), v -> v, v -> v),
               n == 0 ? "" : "143.2\u00a0kW"));
     }
-    PanelScale power = PanelScale.upTo(most * 1.36, 4);
+    Axis power = Axis.upTo("", "kW", most * 1.36, 4);
     int columns = count <= 3 ? count : count == 4 ? 2 : count <= 6 ? 3 : 4;
     int rows = (count + columns - 1) / columns;
     return new PanelSheet(panels, columns, rows, power, heading());

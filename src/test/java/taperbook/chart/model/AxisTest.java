@@ -60,14 +60,22 @@ final class AxisTest {
   })
   void an_axis_across_zero_has_zero_among_its_ticks(
       double min, double max, int most, double step, double first, double last) {
-    Axis axis = Axis.across("x", "kW", min, max, most);
+    Axis axis = Axis.between("x", "kW", min, max, most);
     assertThat(axis.step()).isEqualTo(step);
     assertThat(axis.ticks()).startsWith(first).endsWith(last).contains(0.0);
   }
 
+  @ParameterizedTest
+  @CsvSource({"47, 103, 60, 100", "60, 100, 60, 100", "59.9, 100.1, 60, 100"})
+  void an_axis_above_zero_has_ticks_within_its_range_only(
+      double min, double max, double first, double last) {
+    Axis axis = new Axis("x", "kW", min, max, 20);
+    assertThat(axis.ticks()).startsWith(first).endsWith(last).contains(80.0);
+  }
+
   @Test
   void negative_ticks_have_a_minus_sign_and_zero_has_none() {
-    Axis axis = Axis.across("x", "kW", -24, 92, 8);
+    Axis axis = Axis.between("x", "kW", -24, 92, 8);
     assertThat(axis.ticks().stream().map(axis::tickText))
         .containsExactly("\u221220", "0", "20", "40", "60", "80");
   }
@@ -79,7 +87,7 @@ final class AxisTest {
 
   @Test
   void an_axis_of_zero_length_is_refused() {
-    assertThatThrownBy(() -> new Axis("x", "kW", Double.NaN, 1))
+    assertThatThrownBy(() -> new Axis("x", "kW", 0, Double.NaN, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("no such axis: 0.0 to NaN by 1.0");
   }

@@ -13,7 +13,9 @@ import taperbook.result.Curve;
 final class LineThinningTest {
   private static final PlotArea FRAME =
       new PlotArea(
-          new Box(0, 0, 600, 300), new Axis("x", "kW", 600, 100), new Axis("y", "kW", 300, 100));
+          new Box(0, 0, 600, 300),
+          new Axis("x", "kW", 0, 600, 100),
+          new Axis("y", "kW", 0, 300, 100));
 
   static IntStream seeds() {
     return IntStream.rangeClosed(1, 50);

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import taperbook.chart.render.Draft;
 import taperbook.chart.render.Figure;
 import taperbook.quantity.Unit;
 import taperbook.quantity.WantedDistance;
@@ -56,10 +55,10 @@ public final class ChartPictures {
   }
 
   /** The unrendered figures of all sessions and comparisons. */
-  public static Map<String, List<Draft>> drafts() {
-    Map<String, List<Draft>> all = new LinkedHashMap<>();
-    sessions().forEach((name, result) -> all.put(name, FigureSet.drafts(result)));
-    Comparisons.all().forEach((name, result) -> all.put(name, CompareFigures.drafts(result)));
+  public static Map<String, List<Figure>> figures() {
+    Map<String, List<Figure>> all = new LinkedHashMap<>();
+    sessions().forEach((name, result) -> all.put(name, FigureSet.ofSession(result)));
+    Comparisons.all().forEach((name, result) -> all.put(name, FigureSet.ofComparison(result)));
     return all;
   }
 
@@ -69,8 +68,8 @@ public final class ChartPictures {
    * @param args the folder
    */
   public static void main(String[] args) throws IOException {
-    for (Map.Entry<String, List<Draft>> drafts : drafts().entrySet()) {
-      write(args[0], drafts.getKey(), drafts.getValue().stream().map(Figure::of).toList());
+    for (Map.Entry<String, List<Figure>> figures : figures().entrySet()) {
+      write(args[0], figures.getKey(), figures.getValue());
     }
   }
 

@@ -9,7 +9,6 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import taperbook.chart.model.Palette;
-import taperbook.chart.render.Draft;
 import taperbook.chart.render.Figure;
 import taperbook.plan.Basis;
 import taperbook.quantity.Unit;
@@ -55,11 +54,11 @@ final class FigureSetTest {
   void a_single_reading_has_figures() {
     InventedSession one =
         InventedSession.plain(new double[] {0}, new double[] {40}, new double[] {0});
-    List<Draft> drafts = FigureSet.drafts(one.result());
-    assertThat(drafts).hasSize(3);
-    for (Draft draft : drafts) {
-      assertThat(draft.textAlternative()).contains("The curve has 1 reading: ");
-      assertThat(Figure.of(draft).svg()).contains("<circle");
+    List<Figure> figures = FigureSet.ofSession(one.result());
+    assertThat(figures).hasSize(3);
+    for (Figure figure : figures) {
+      assertThat(figure.textAlternative()).contains("The curve has 1 reading: ");
+      assertThat(figure.svg()).contains("<circle");
     }
   }
 

@@ -58,7 +58,7 @@ final class RoadFiguresTest {
             100,
             10);
     figures =
-        RoadFigures.draw(result(new RoadWishes(EnumSet.allOf(RoadTopic.class), Optional.of(trip))));
+        FigureSet.ofRoad(result(new RoadWishes(EnumSet.allOf(RoadTopic.class), Optional.of(trip))));
   }
 
   private static Figure figure(String id) {
@@ -70,7 +70,7 @@ final class RoadFiguresTest {
     // One drive is not sufficient for the range over speed.
     assertThat(figures.stream().map(Figure::id))
         .containsExactly("plug-in-table", "road-per-minute", "trip-timeline");
-    assertThat(RoadFigures.draw(result(RoadWishes.NONE))).isEmpty();
+    assertThat(FigureSet.ofRoad(result(RoadWishes.NONE))).isEmpty();
   }
 
   @Test

@@ -39,7 +39,7 @@ final class FlagLayerTest {
 
   private static List<String> texts(ChartStyle style, double... minutes) {
     Chart chart = chart(minutes);
-    return new FlagLayer(chart, PlotArea.of(chart, style), style)
+    return new FlagLayer(chart, PlotArea.all(chart, style).get(0), style)
         .texts().stream().map(TextRun::text).toList();
   }
 

@@ -77,7 +77,7 @@ final class LabelPlacerTest {
     placer.obstacles().avoid(own, Pen.FIRST);
     placer.obstacles().avoid(other, Pen.SECOND);
     Box box = placer.place(named(300, 190, "A one", 0)).orElseThrow().box();
-    assertThat(box.distanceToSlanted(own)).isLessThan(box.distanceToSlanted(other));
+    assertThat(box.distanceTo(own)).isLessThan(box.distanceTo(other));
     assertThat(box.top()).isGreaterThan(190);
   }
 

@@ -30,8 +30,8 @@ import taperbook.chart.plots.InventedSession;
 final class RenditionTest {
   private static final Figure FIGURE = FigureSet.draw(InventedSession.handRead().result()).get(0);
 
-  static Stream<Map.Entry<String, List<Draft>>> drawn() {
-    return ChartPictures.drafts().entrySet().stream();
+  static Stream<Map.Entry<String, List<Figure>>> drawn() {
+    return ChartPictures.figures().entrySet().stream();
   }
 
   @ParameterizedTest
@@ -76,12 +76,12 @@ final class RenditionTest {
   @ParameterizedTest
   @MethodSource("drawn")
   void texts_of_a_thumbnail_are_large_inside_and_do_not_overlap(
-      Map.Entry<String, List<Draft>> drawn) {
+      Map.Entry<String, List<Figure>> drawn) {
     ChartStyle style = Rendition.SMALL.style();
     Box picture = new Box(0, 0, style.width(), style.height());
     BufferedImage image = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB);
-    for (Draft draft : drawn.getValue()) {
-      Chart chart = Thumbnail.of(draft.chart(), style);
+    for (Figure figure : drawn.getValue()) {
+      Chart chart = Thumbnail.of(figure.chart().orElseThrow(), style);
       List<TextRun> texts = ChartPainter.paint(image.createGraphics(), chart, style);
       for (int a = 0; a < texts.size(); a++) {
         Box box = texts.get(a).box();

@@ -36,7 +36,7 @@ final class SolidLinesTest {
   @ParameterizedTest
   @CsvSource({"-24, 92", "-77, 8", "-3.9, 3.4", "-0.4, 61.5", "-118, 121"})
   void grid_lines_are_at_the_ticks_of_an_axis_across_zero(double min, double max) {
-    gridLiesAtTicks(chart(Axis.across("Difference", "kW", min, max, 8)));
+    gridLiesAtTicks(chart(Axis.between("Difference", "kW", min, max, 8)));
   }
 
   @ParameterizedTest
@@ -44,14 +44,14 @@ final class SolidLinesTest {
   void grid_lines_of_a_low_panel_are_at_the_ticks(double height) {
     for (double max : new double[] {52, 100, 171, 238}) {
       Chart chart = chart(Axis.upTo("Power", "kW", max, 6));
-      PlotArea whole = PlotArea.of(chart, STYLE);
+      PlotArea whole = PlotArea.all(chart, STYLE).get(0);
       Box box = new Box(whole.box().left(), whole.box().top(), whole.box().width(), height);
       gridLiesAtTicks(chart, new PlotArea(box, whole.x(), whole.y()));
     }
   }
 
   private static void gridLiesAtTicks(Chart chart) {
-    gridLiesAtTicks(chart, PlotArea.of(chart, STYLE));
+    gridLiesAtTicks(chart, PlotArea.all(chart, STYLE).get(0));
   }
 
   private static void gridLiesAtTicks(Chart chart, PlotArea area) {
@@ -80,11 +80,11 @@ final class SolidLinesTest {
   @Test
   void the_scale_of_the_chart_library_is_the_scale_of_the_plot_area() {
     assertScaleIsThatOfThePlotArea(chart(Axis.upTo("Power", "kW", 208.6, 6)));
-    assertScaleIsThatOfThePlotArea(chart(Axis.across("Difference", "kW", -50, 40, 8)));
+    assertScaleIsThatOfThePlotArea(chart(Axis.between("Difference", "kW", -50, 40, 8)));
   }
 
   private static void assertScaleIsThatOfThePlotArea(Chart chart) {
-    PlotArea area = PlotArea.of(chart, STYLE);
+    PlotArea area = PlotArea.all(chart, STYLE).get(0);
     XYChart xy = SolidLines.prepare(chart, area, STYLE);
     Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
     xy.paint(g, (int) area.box().width(), (int) area.box().height());
@@ -102,7 +102,7 @@ final class SolidLinesTest {
     Graphics2D g = image.createGraphics();
     g.setColor(Color.WHITE);
     g.fillRect(0, 0, STYLE.width(), STYLE.height());
-    new AxisLayer(area, STYLE).paintGrid(new Brush(g, STYLE.background()));
+    new AxisLayer(new Brush(g, STYLE), area).paintGrid();
     SolidLines.paint(g, chart, area, STYLE);
     g.dispose();
     return image;

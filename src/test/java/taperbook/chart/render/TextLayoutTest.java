@@ -23,7 +23,6 @@ import taperbook.chart.model.Series;
 import taperbook.chart.model.TextRun;
 import taperbook.chart.model.Thumbnail;
 import taperbook.chart.plots.ChartPictures;
-import taperbook.chart.plots.CompareFigures;
 import taperbook.chart.plots.Comparisons;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.plots.InventedComparison;
@@ -53,8 +52,8 @@ final class TextLayoutTest {
           "a very long visit to a station at the end of a dark winter's day",
           "software 5.2");
 
-  static Stream<Map.Entry<String, List<Draft>>> drawn() {
-    return ChartPictures.drafts().entrySet().stream();
+  static Stream<Map.Entry<String, List<Figure>>> drawn() {
+    return ChartPictures.figures().entrySet().stream();
   }
 
   static IntStream seeds() {
@@ -75,8 +74,8 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void texts_do_not_overlap_with_any_common_range(Map.Entry<String, List<Draft>> drawn) {
-    drawn.getValue().forEach(draft -> textsDoNotOverlap(draft.chart()));
+  void texts_do_not_overlap_with_any_common_range(Map.Entry<String, List<Figure>> drawn) {
+    drawn.getValue().forEach(figure -> textsDoNotOverlap(figure.chart().orElseThrow()));
   }
 
   @ParameterizedTest
@@ -97,10 +96,10 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void no_label_covers_a_reading(Map.Entry<String, List<Draft>> drawn) {
-    for (Draft draft : drawn.getValue()) {
+  void no_label_covers_a_reading(Map.Entry<String, List<Figure>> drawn) {
+    for (Figure figure : drawn.getValue()) {
       for (ChartStyle style : STYLES) {
-        Chart shown = Thumbnail.of(draft.chart(), style);
+        Chart shown = Thumbnail.of(figure.chart().orElseThrow(), style);
         for (int i = 0; i < shown.panels().size(); i++) {
           Chart panel = shown.panels().get(i);
           PlotArea area = PlotArea.all(shown, style).get(i);
@@ -117,38 +116,39 @@ final class TextLayoutTest {
 
   @ParameterizedTest
   @MethodSource("drawn")
-  void no_text_is_too_small_to_read(Map.Entry<String, List<Draft>> drawn) {
-    for (Draft draft : drawn.getValue()) {
+  void no_text_is_too_small_to_read(Map.Entry<String, List<Figure>> drawn) {
+    for (Figure figure : drawn.getValue()) {
       // In pixels on film and on a phone; in print, 720 units are 150 mm and 500 units are 118 mm.
-      smallest(draft, ChartStyle.film(), 48);
-      smallest(draft, ChartStyle.tall(1350), 36);
-      smallest(draft, ChartStyle.tall(1080), 36);
-      smallest(draft, ChartStyle.print(), 8 / (150 / 25.4 * 72 / 720));
-      smallest(draft, ChartStyle.column(), 8 / (118 / 25.4 * 72 / 500));
+      smallest(figure, ChartStyle.film(), 48);
+      smallest(figure, ChartStyle.tall(1350), 36);
+      smallest(figure, ChartStyle.tall(1080), 36);
+      smallest(figure, ChartStyle.print(), 8 / (150 / 25.4 * 72 / 720));
+      smallest(figure, ChartStyle.column(), 8 / (118 / 25.4 * 72 / 500));
       // On a screen of 360 px, the picture is 340.8 px wide.
-      smallest(draft, ChartStyle.narrow(), 12 * 360 / 340.8);
+      smallest(figure, ChartStyle.narrow(), 12 * 360 / 340.8);
     }
   }
 
-  private static void smallest(Draft draft, ChartStyle style, double least) {
-    assertThat(texts(draft.chart(), style)).allMatch(text -> text.font().size() >= least);
+  private static void smallest(Figure figure, ChartStyle style, double least) {
+    assertThat(texts(figure.chart().orElseThrow(), style))
+        .allMatch(text -> text.font().size() >= least);
   }
 
   @ParameterizedTest
   @MethodSource("drawn")
   void pictures_for_film_and_phone_have_three_labels_and_a_margin_of_a_twentieth(
-      Map.Entry<String, List<Draft>> drawn) {
-    for (Draft draft : drawn.getValue()) {
+      Map.Entry<String, List<Figure>> drawn) {
+    for (Figure figure : drawn.getValue()) {
       for (ChartStyle style :
           List.of(ChartStyle.film(), ChartStyle.tall(1350), ChartStyle.tall(1080))) {
         Box safe = new Box(0, 0, style.width(), style.height());
         double across = 0.05 * style.width();
         double down = 0.05 * style.height();
         safe = new Box(across, down, safe.width() - 2 * across, safe.height() - 2 * down);
-        for (TextRun text : texts(draft.chart(), style)) {
-          assertThat(text.box().isInside(safe)).as("%s in %s", text, draft.chart().id()).isTrue();
+        for (TextRun text : texts(figure.chart().orElseThrow(), style)) {
+          assertThat(text.box().isInside(safe)).as("%s in %s", text, figure.id()).isTrue();
         }
-        Chart shown = Thumbnail.of(draft.chart(), style);
+        Chart shown = Thumbnail.of(figure.chart().orElseThrow(), style);
         int names = (int) shown.series().stream().filter(s -> !s.name().isEmpty()).count();
         int labels = 0;
         for (int i = 0; i < shown.panels().size(); i++) {
@@ -178,7 +178,7 @@ final class TextLayoutTest {
 
   private static List<Callout.Placed> placed(Chart chart, ChartStyle style) {
     Chart shown = Thumbnail.of(chart, style);
-    return PlacedLabels.place(shown, PlotArea.of(shown, style), style).labels();
+    return PlacedLabels.place(shown, PlotArea.all(shown, style).get(0), style).labels();
   }
 
   /** The area of the readings of a chart's lines that have markers. */
@@ -208,11 +208,13 @@ final class TextLayoutTest {
   }
 
   private static List<Chart> charts(InventedSession session) {
-    return FigureSet.drafts(session.result()).stream().map(Draft::chart).toList();
+    return FigureSet.ofSession(session.result()).stream()
+        .map(f -> f.chart().orElseThrow())
+        .toList();
   }
 
   private static List<Chart> charts(ReportResult comparison) {
-    return CompareFigures.drafts(comparison).stream().map(Draft::chart).toList();
+    return FigureSet.ofComparison(comparison).stream().map(f -> f.chart().orElseThrow()).toList();
   }
 
   /** Two to six random sessions with short and long names. */

@@ -5,23 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import taperbook.chart.render.Figure;
 import taperbook.quantity.Unit;
 import taperbook.result.CommonGround;
 import taperbook.result.ReportResult;
 
-final class CompareFiguresTest {
+final class ComparisonFiguresTest {
   @Test
   void a_report_without_comparison_has_no_comparison_figures() {
-    assertThat(CompareFigures.draw(InventedSession.handRead().result())).isEmpty();
+    assertThat(FigureSet.ofComparison(InventedSession.handRead().result())).isEmpty();
   }
 
   @Test
   void figures_are_in_order_with_one_difference_for_each_pair() {
-    assertThat(CompareFigures.draw(Comparisons.named("three")))
+    assertThat(FigureSet.ofComparison(Comparisons.named("three")))
         .extracting(Figure::id)
         .containsExactly(
             "compare-over-soc",
@@ -34,7 +34,7 @@ final class CompareFiguresTest {
   @Test
   void a_pair_without_overlap_has_no_difference_and_the_text_states_it() {
     ReportResult result = Comparisons.named("no-window");
-    assertThat(CompareFigures.draw(result))
+    assertThat(FigureSet.ofComparison(result))
         .extracting(Figure::id)
         .containsExactly("compare-over-soc", "compare-over-time");
     assertThat(figure(result, "compare-over-soc").caption())
@@ -158,15 +158,20 @@ final class CompareFiguresTest {
   void each_stretch_of_a_dashed_line_is_one_path_with_a_continuous_dash() {
     // Four long gaps end the first battery's session; the readings before them are one stretch.
     String svg = figure(Comparisons.named("two"), "compare-over-soc").svg();
-    String dash = "stroke-dasharray=\"10.1,3.8\"[^>]*stroke-width=\"2.4\">\\n<path d=\"m[^z\"]*\"";
-    Matcher strokes = Pattern.compile(dash).matcher(svg);
-    assertThat(strokes.results().map(m -> corners(m.group()))).contains(12);
+    Pattern dashed =
+        Pattern.compile("d=\"m([^\"]*)\" [^>]*stroke-width=\"2.4\" stroke-dasharray=\"10.1,3.8\"");
+    assertThat(
+            dashed
+                .matcher(svg)
+                .results()
+                .flatMap(path -> Stream.of(path.group(1).split("m", -1)))
+                .map(ComparisonFiguresTest::corners))
+        .contains(12);
   }
 
-  /** Number of corners of a path of straight lines after its first line. */
-  private static int corners(String path) {
-    String data = path.substring(path.indexOf('l', path.indexOf(" d=")) + 1, path.lastIndexOf('"'));
-    return data.split(" ", -1).length / 2;
+  /** Number of corners of a stretch of straight lines after its first one. */
+  private static int corners(String stretch) {
+    return stretch.substring(stretch.indexOf('l') + 1).split(" ", -1).length / 2;
   }
 
   @Test
@@ -197,8 +202,8 @@ final class CompareFiguresTest {
 
   @Test
   void equal_comparisons_give_equal_bytes() {
-    List<Figure> first = CompareFigures.draw(Comparisons.named("three"));
-    List<Figure> again = CompareFigures.draw(Comparisons.named("three"));
+    List<Figure> first = FigureSet.ofComparison(Comparisons.named("three"));
+    List<Figure> again = FigureSet.ofComparison(Comparisons.named("three"));
     for (int i = 0; i < first.size(); i++) {
       assertThat(again.get(i).svg()).isEqualTo(first.get(i).svg());
       assertThat(again.get(i).png()).isEqualTo(first.get(i).png());
@@ -214,13 +219,12 @@ final class CompareFiguresTest {
   }
 
   private static List<String> ids(ReportResult result) {
-    return CompareFigures.drafts(result).stream().map(d -> d.chart().id()).toList();
+    return FigureSet.ofComparison(result).stream().map(Figure::id).toList();
   }
 
   private static Figure figure(ReportResult result, String id) {
-    return CompareFigures.drafts(result).stream()
-        .filter(d -> d.chart().id().equals(id))
-        .map(Figure::of)
+    return FigureSet.ofComparison(result).stream()
+        .filter(d -> d.id().equals(id))
         .findFirst()
         .orElseThrow();
   }

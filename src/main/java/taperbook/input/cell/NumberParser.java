@@ -21,6 +21,8 @@ public final class NumberParser {
   /** Decimals with more places use the slow path, which rounds floating-point noise. */
   private static final int MAX_PLAIN_PLACES = 9;
 
+  private static final int MAX_PLAIN_DIGITS = 15;
+
   private static final Pattern WITH_TEXT =
       Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
   private static final Set<String> NOTHING =
@@ -97,28 +99,45 @@ public final class NumberParser {
   }
 
   /**
-   * Parses the non-blank cell of a row without allocation; {@link #value} and {@link #lastPlace}
-   * return the result.
+   * Parses the non-blank cell of a row; {@link #value} and {@link #lastPlace} return the result.
    *
    * @param expected description of valid content, such as {@code a number from 0 to 100 %}
    * @return false after a problem
    */
   public boolean read(CsvRow row, Column column, String expected) {
-    int index = column.index();
-    double plain = row.number(index);
-    int places = Double.isNaN(plain) ? 0 : row.decimals(index);
-    if (!Double.isNaN(plain)
+    String cell = row.cell(column.index());
+    int places = plainPlaces(cell);
+    if (places >= 0
         && places <= MAX_PLAIN_PLACES
         && (places != Grouping.DIGITS || grouping.isEmpty())
-        && pointAgrees(places, row.line())) {
-      value = plain;
+        && (places == 0 || agrees(".", row.line()))) {
+      value = Double.parseDouble(cell);
       lastPlace = -places;
-      ambiguous = places == Grouping.DIGITS && Math.abs(plain) >= 1 && Math.abs(plain) < 1000;
+      ambiguous = places == Grouping.DIGITS && Math.abs(value) >= 1 && Math.abs(value) < 1000;
       return true;
     }
-    Optional<CellNumber> number = read(row.cell(index), row.line(), column.number(), expected);
+    Optional<CellNumber> number = read(cell, row.line(), column.number(), expected);
     number.ifPresent(this::keep);
     return number.isPresent();
+  }
+
+  /**
+   * Returns the number of decimal places if a cell has at most 15 digits, with or without a minus
+   * and a point in the middle; -1 for other text.
+   */
+  private static int plainPlaces(String cell) {
+    int begin = cell.startsWith("-") ? 1 : 0;
+    int point = cell.indexOf('.');
+    int digits = cell.length() - begin - (point < 0 ? 0 : 1);
+    if (digits < 1 || digits > MAX_PLAIN_DIGITS || point == begin || point == cell.length() - 1) {
+      return -1;
+    }
+    for (int i = begin; i < cell.length(); i++) {
+      if (i != point && (cell.charAt(i) < '0' || cell.charAt(i) > '9')) {
+        return -1;
+      }
+    }
+    return point < 0 ? 0 : cell.length() - 1 - point;
   }
 
   /** Returns the number that was last parsed from a row. */
@@ -192,11 +211,6 @@ public final class NumberParser {
 
   private static boolean isDigits(String text) {
     return text != null && !text.isEmpty();
-  }
-
-  /** Returns true if a decimal point, if any, is consistent with the previous numbers. */
-  private boolean pointAgrees(int decimals, int line) {
-    return decimals == 0 || agrees(".", line);
   }
 
   private boolean agrees(String usedMark, int line) {

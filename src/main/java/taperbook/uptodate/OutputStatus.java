@@ -43,16 +43,15 @@ public final class OutputStatus {
 
   /** Returns true if a report has this fingerprint, is complete, and no run is working on it. */
   public static boolean isWhole(Path reports, String name, String fingerprint) {
-    if (RegularFile.exists(old(reports, name)) || RegularFile.exists(fresh(reports, name))) {
-      return false;
-    }
     Path folder = reports.resolve(name);
     try {
-      if (!RegularFile.isFolder(folder)) {
-        return false;
-      }
-      List<String> lines = RegularFile.lines(folder.resolve(STAMP), LARGEST_STAMP_BYTES);
-      return !lines.isEmpty()
+      List<String> lines =
+          RegularFile.isFolder(folder)
+              ? RegularFile.lines(folder.resolve(STAMP), LARGEST_STAMP_BYTES)
+              : List.of();
+      return !RegularFile.exists(old(reports, name))
+          && !RegularFile.exists(fresh(reports, name))
+          && !lines.isEmpty()
           && lines.get(0).equals(stampHead(fingerprint))
           && lines.stream()
               .skip(1)

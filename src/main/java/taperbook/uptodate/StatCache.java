@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import taperbook.input.folder.RegularFile;
 
@@ -32,6 +33,7 @@ public final class StatCache implements AutoCloseable {
   private static final String FILE = ".looks";
   private static final String HEAD = "taperbook looks 2";
   private static final String END = "end";
+  private static final String TEMPLATES = "templates";
 
   /** Name prefix of a run's temporary file; its process number follows. */
   private static final String SCRATCH = ".looks.new-";
@@ -133,7 +135,7 @@ public final class StatCache implements AutoCloseable {
       Files.delete(file);
       throw new IOException("the program has just changed");
     }
-    templatesBefore = templates();
+    templatesBefore = status(TEMPLATES);
     scratch = file;
   }
 
@@ -149,36 +151,35 @@ public final class StatCache implements AutoCloseable {
     }
   }
 
-  private String templates() throws IOException {
-    return FileStat.of(root.resolve("templates")).text();
+  /** Returns the status of a path; empty if it cannot be read. */
+  private String status(String path) {
+    try {
+      return FileStat.of(root.resolve(path)).text();
+    } catch (IOException | InvalidPathException e) {
+      return "";
+    }
+  }
+
+  /** Returns a section if the status of each of its paths is unchanged. */
+  private Optional<Section> current(String name) {
+    return Optional.ofNullable(sections.get(name))
+        .filter(
+            section ->
+                section.statuses.entrySet().stream()
+                    .allMatch(entry -> entry.getValue().equals(status(entry.getKey()))));
   }
 
   /** Returns true if the file status proves that a report is up to date. */
   public boolean isUpToDate(String report) {
-    Section section = sections.get(report);
-    return section != null
-        && isCurrent(section)
-        && !RegularFile.exists(OutputStatus.lock(reports, report))
-        && OutputStatus.isWhole(reports, report, section.fingerprint);
+    return current(report)
+        .filter(section -> OutputStatus.isWhole(reports, report, section.fingerprint))
+        .filter(section -> !RegularFile.exists(OutputStatus.lock(reports, report)))
+        .isPresent();
   }
 
   /** Returns true if the folders that a run over all reports lists are unchanged. */
   boolean areFoldersCurrent() {
-    Section section = sections.get(FOLDERS);
-    return section != null && isCurrent(section);
-  }
-
-  private boolean isCurrent(Section section) {
-    try {
-      for (Map.Entry<String, String> entry : section.statuses.entrySet()) {
-        if (!FileStat.of(root.resolve(entry.getKey())).text().equals(entry.getValue())) {
-          return false;
-        }
-      }
-      return true;
-    } catch (IOException | InvalidPathException e) {
-      return false;
-    }
+    return current(FOLDERS).isPresent();
   }
 
   /**
@@ -215,7 +216,7 @@ public final class StatCache implements AutoCloseable {
       return;
     }
     try {
-      if (changed && templates().equals(templatesBefore)) {
+      if (changed && status(TEMPLATES).equals(templatesBefore)) {
         write(scratch);
       }
       Files.deleteIfExists(scratch);

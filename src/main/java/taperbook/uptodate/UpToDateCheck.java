@@ -24,8 +24,8 @@ public final class UpToDateCheck {
   /** Ends with 0 after printing a message if reports are up to date; otherwise prints nothing. */
   public static void main(String[] arguments) {
     Path program = Path.of(System.getProperty("java.class.path", ""));
-    String date = System.getenv("SOURCE_DATE_EPOCH");
-    if (!nothingToDo(arguments, program, date == null ? "" : date, System.out)) {
+    String date = System.getenv().getOrDefault("SOURCE_DATE_EPOCH", "");
+    if (!nothingToDo(arguments, program, date, System.out)) {
       System.exit(NOT_KNOWN);
     }
   }

@@ -81,7 +81,12 @@ public final class BoundedTask {
     } catch (InterruptedException e) {
       throw new IllegalStateException("interrupted while other work is carried out", e);
     } catch (ExecutionException e) {
-      throw BoundedTask.<E>failure(Objects.requireNonNull(e.getCause()));
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      @SuppressWarnings("unchecked") // Work throws no checked exception but E
+      E failure = (E) Objects.requireNonNull(e.getCause());
+      throw failure;
     } finally {
       task.cancel(true);
     }
@@ -90,14 +95,6 @@ public final class BoundedTask {
   /** Returns an amount of memory as a limit, such as {@code 1024 MiB of memory}. */
   public static String mebibytesOfMemory(long bytes) {
     return Texts.of("command.bounded_task.mib_of_memory", bytes / MEBIBYTE);
-  }
-
-  @SuppressWarnings("unchecked") // Work throws no checked exception but E
-  private static <E extends Exception> E failure(Throwable cause) {
-    if (cause instanceof Error e) {
-      throw e;
-    }
-    return (E) cause;
   }
 
   private static long usedAfterCollection() {

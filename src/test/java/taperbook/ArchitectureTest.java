@@ -38,7 +38,6 @@ import taperbook.session.InputFile;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
 import taperbook.session.Trace;
-import taperbook.uptodate.FastMain;
 import taperbook.uptodate.UpToDateCheck;
 import taperbook.workspace.ReportLock;
 
@@ -157,7 +156,7 @@ final class ArchitectureTest {
           .that()
           .resideOutsideOfPackage("taperbook.cli..")
           .and()
-          .doNotBelongToAnyOf(Main.class, FastMain.class, UpToDateCheck.class)
+          .doNotBelongToAnyOf(Main.class, UpToDateCheck.class)
           .should()
           .callMethodWhere(
               DescribedPredicate.describe(

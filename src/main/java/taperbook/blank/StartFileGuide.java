@@ -3,6 +3,7 @@ package taperbook.blank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import taperbook.cli.LineWrapping;
 import taperbook.format.ItemText;
 import taperbook.i18n.Texts;
 import taperbook.input.KnownColumn;
@@ -58,18 +59,6 @@ final class StartFileGuide {
 
   /** Wraps a text to lines of at most {@value #WIDTH} characters. */
   private static List<String> wrapped(String indent, String text) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder(indent);
-    for (String word : text.split(" ", -1)) {
-      boolean started = line.length() > indent.length();
-      if (started && line.length() + 1 + word.length() > WIDTH) {
-        lines.add(line.toString());
-        line = new StringBuilder(indent).append(word);
-      } else {
-        line.append(started ? " " : "").append(word);
-      }
-    }
-    lines.add(line.toString());
-    return lines;
+    return LineWrapping.lines(indent + text, indent, WIDTH);
   }
 }

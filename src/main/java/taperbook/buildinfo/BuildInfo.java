@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import taperbook.session.InputFile;
-import taperbook.uptodate.StatCacheUpdate;
+import taperbook.uptodate.StatCache;
 
 /** Identifies this program. */
 public final class BuildInfo {
@@ -51,8 +51,8 @@ public final class BuildInfo {
   }
 
   /** Starts to record the file status of a project folder for this program. */
-  public static StatCacheUpdate statCache(Path folder, ReportDate madeDate) {
-    return StatCacheUpdate.begin(folder, ownPlace(), madeDate.fingerprint());
+  public static StatCache statCache(Path folder, ReportDate madeDate) {
+    return StatCache.begin(folder, ownPlace(), madeDate.fingerprint());
   }
 
   private static Path ownPlace() {

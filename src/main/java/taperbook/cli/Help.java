@@ -59,15 +59,10 @@ public final class Help {
     Stream.of(Option.values()).filter(command::takes).forEach(help::option);
     help.heading(Texts.of("command.help.exit_status"));
     for (ExitStatus status : ExitStatus.values()) {
-      meaning(command, status).ifPresent(meaning -> help.status(status, meaning));
+      (status == ExitStatus.INPUT_REFUSED ? command.refused() : Optional.of(status.meaning()))
+          .ifPresent(meaning -> help.status(status, meaning));
     }
     return help.printed();
-  }
-
-  private static Optional<String> meaning(Command command, ExitStatus status) {
-    return status == ExitStatus.INPUT_REFUSED
-        ? Optional.of(command.refused()).filter(meaning -> !meaning.isEmpty())
-        : Optional.of(status.meaning());
   }
 
   private void heading(String words) {

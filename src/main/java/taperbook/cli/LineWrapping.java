@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Wraps lines at spaces to fit a terminal. */
-final class LineWrapping {
+public final class LineWrapping {
   /** If fewer characters than this remain beside the indent, wrapping is left to the terminal. */
   private static final int LEAST = 20;
 

@@ -19,7 +19,7 @@ import taperbook.i18n.Texts;
 import taperbook.input.DuplicateReadings;
 import taperbook.input.folder.FileName;
 import taperbook.result.MovedNumber;
-import taperbook.uptodate.StatCacheUpdate;
+import taperbook.uptodate.StatCache;
 import taperbook.verify.NumberMoves;
 import taperbook.verify.NumbersFile;
 import taperbook.workspace.FirstSteps;
@@ -40,13 +40,13 @@ public final class ReportCommand {
   }
 
   public ExitStatus run(Request request) {
-    try (StatCacheUpdate looks =
+    try (StatCache looks =
         BuildInfo.statCache(request.folder(), new ReportDate(processContext.environment()))) {
       return run(request, looks);
     }
   }
 
-  private ExitStatus run(Request request, StatCacheUpdate looks) {
+  private ExitStatus run(Request request, StatCache looks) {
     CommandContext commandContext =
         CommandContext.in(request.folder(), processContext.environment());
     if (request.names().isEmpty()) {
@@ -75,7 +75,7 @@ public final class ReportCommand {
     return refused == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
   }
 
-  private boolean make(CommandContext commandContext, String name, StatCacheUpdate looks) {
+  private boolean make(CommandContext commandContext, String name, StatCache looks) {
     if (looks.isUpToDate(name)) {
       messages.result(Texts.of("command.report_command.up_to_date", name));
       return true;
@@ -109,10 +109,7 @@ public final class ReportCommand {
   }
 
   private boolean isUpToDate(
-      CommandContext commandContext,
-      String name,
-      Checked<ReportBuild> making,
-      StatCacheUpdate looks) {
+      CommandContext commandContext, String name, Checked<ReportBuild> making, StatCache looks) {
     PublishedFolder published = commandContext.published(name);
     if (making.value().isEmpty() || published.isCutOff() || !published.exists()) {
       return false;
@@ -128,7 +125,7 @@ public final class ReportCommand {
   }
 
   private static void enter(
-      StatCacheUpdate looks, String name, Checked<ReportBuild> making, String fingerprint) {
+      StatCache looks, String name, Checked<ReportBuild> making, String fingerprint) {
     List<String> paths = making.value().map(ReportBuild::paths).orElse(List.of());
     if (making.problems().isEmpty() && !paths.isEmpty()) {
       looks.enter(name, fingerprint, paths);
@@ -142,10 +139,7 @@ public final class ReportCommand {
   }
 
   private boolean publish(
-      CommandContext commandContext,
-      String name,
-      Checked<ReportBuild> making,
-      StatCacheUpdate looks) {
+      CommandContext commandContext, String name, Checked<ReportBuild> making, StatCache looks) {
     if (making.value().isEmpty()) {
       return refused(name, making.problems());
     }

@@ -12,11 +12,11 @@ import java.util.stream.Collectors;
 import taperbook.build.ReportBuild;
 import taperbook.build.ReportRebuild;
 import taperbook.buildinfo.BuildInfo;
-import taperbook.cli.BoundedTask;
 import taperbook.cli.ExitStatus;
 import taperbook.cli.Messages;
 import taperbook.cli.Option;
 import taperbook.cli.Request;
+import taperbook.diagnostics.BoundedTask;
 import taperbook.diagnostics.Checked;
 import taperbook.i18n.Texts;
 import taperbook.input.folder.RegularFile;
@@ -40,6 +40,7 @@ public final class VerifyCommand {
   private static final int LONGEST_TOLD = 120;
   private static final int DEFAULT_SECONDS = 120;
   private static final long MAX_BYTES = 1L << 30;
+  private static final long STACK_BYTES = 16L << 20;
 
   private final Messages messages;
 
@@ -60,12 +61,21 @@ public final class VerifyCommand {
             .map(Integer::parseInt)
             .orElse(DEFAULT_SECONDS);
     try {
-      return BoundedTask.within(seconds, MAX_BYTES, () -> verify(name, out));
-    } catch (BoundedTask.TooMuch e) {
-      messages.stopped(
-          Texts.of("command.verify_command.not_verified_did_not_suffice", e.words(), name));
-      return ExitStatus.INPUT_REFUSED;
+      return BoundedTask.within(
+          seconds,
+          MAX_BYTES,
+          task -> new Thread(null, task, "verify", STACK_BYTES),
+          () -> verify(name, out));
+    } catch (BoundedTask.LimitExceeded e) {
+      return notVerified(name, e.limit());
+    } catch (OutOfMemoryError e) {
+      return notVerified(name, BoundedTask.mebibytesOfMemory(Runtime.getRuntime().maxMemory()));
     }
+  }
+
+  private ExitStatus notVerified(String name, String limit) {
+    messages.stopped(Texts.of("command.verify_command.not_verified_did_not_suffice", limit, name));
+    return ExitStatus.INPUT_REFUSED;
   }
 
   private ExitStatus verify(String name, Optional<String> out) {

@@ -8,10 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
-import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
-import taperbook.diagnostics.Quoted;
-import taperbook.i18n.Texts;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.folder.FrontMatterValue;
 import taperbook.input.folder.ReportFile;
@@ -69,15 +66,7 @@ public final class PlanParser {
       return written.text();
     }
     Optional<String> meant = Suggestion.of(written.text(), KINDS);
-    log.add(
-        ProblemCode.VALUE_NOT_UNDERSTOOD,
-        written.line(),
-        written.column(),
-        Quoted.of(written.text()),
-        Texts.of("input.common.one_of_words", String.join(", ", KINDS)),
-        meant
-            .map(w -> Texts.of("input.common.write", w))
-            .orElse(Texts.of("input.common.write_one_of_these_words")));
+    FrontMatter.refuseWord(written, KINDS, meant, log);
     return meant.orElse(SESSION);
   }
 

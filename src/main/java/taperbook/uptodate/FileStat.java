@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The status of a file or folder, obtained without opening it: kind, size, both times and its key.
@@ -17,37 +16,27 @@ import org.jspecify.annotations.Nullable;
  *
  * @see <a href="https://pubs.opengroup.org/onlinepubs/9799919799/basedefs/sys_stat.h.html">POSIX.1,
  *     sys/stat.h: st_ctim</a>
+ * @param text one word, which differs for every state of the file
+ * @param changedNanoseconds time of the last change of any kind, ns since 1970
  */
-final class FileStat {
-  /** Represents a file that does not exist. */
-  static final String ABSENT = "-";
-
-  private static final String WANTED = "unix:isDirectory,size,lastModifiedTime,ctime,ino,dev";
-
-  private FileStat() {}
+record FileStat(String text, long changedNanoseconds) {
+  private static final FileStat ABSENT = new FileStat("-", Long.MIN_VALUE);
 
   /**
-   * Returns the file status as one word, which differs for every state of the file.
+   * Returns the status of a file, which may be absent.
    *
    * @throws IOException if the status cannot be read or is insufficient
    */
-  @SuppressWarnings(
-      "UnnecessaryStringBuilder") // String concatenation with + loads many classes on first use
-  static String of(Path file) throws IOException {
+  static FileStat of(Path file) throws IOException {
     try {
-      Map<String, Object> seen = Files.readAttributes(file, WANTED);
-      return new StringBuilder()
-          .append(Boolean.TRUE.equals(seen.get("isDirectory")) ? 'd' : 'f')
-          .append(seen.get("dev"))
-          .append('.')
-          .append(seen.get("ino"))
-          .append('.')
-          .append(seen.get("size"))
-          .append('.')
-          .append(nanoseconds(seen.get("lastModifiedTime")))
-          .append('.')
-          .append(nanoseconds(seen.get("ctime")))
-          .toString();
+      Map<String, Object> stat =
+          Files.readAttributes(file, "unix:mode,dev,ino,size,lastModifiedTime,ctime");
+      long modified = nanoseconds(stat, "lastModifiedTime");
+      long changed = nanoseconds(stat, "ctime");
+      String text = stat.get("mode") + "." + stat.get("dev") + "." + stat.get("ino");
+      return new FileStat(
+          text + "." + stat.get("size") + "." + modified + "." + changed,
+          Math.max(modified, changed));
     } catch (NoSuchFileException | NotDirectoryException e) {
       return ABSENT;
     } catch (UnsupportedOperationException | IllegalArgumentException e) {
@@ -55,34 +44,21 @@ final class FileStat {
     }
   }
 
-  /**
-   * Returns true if the status guarantees that the content read after the mark is current as long
-   * as the status stays the same: the last change lies before the mark. A change in the same clock
-   * tick as the read would not be visible.
-   *
-   * @param status status of a file at or after the mark
-   * @param markNanoseconds when the read began, by the clock of the file system
-   */
-  static boolean isSettled(String status, long markNanoseconds) {
-    if (status.equals(ABSENT)) {
-      return true;
-    }
-    int changed = status.lastIndexOf('.');
-    int modified = status.lastIndexOf('.', changed - 1);
-    return Long.parseLong(status, changed + 1, status.length(), 10) < markNanoseconds
-        && Long.parseLong(status, modified + 1, changed, 10) < markNanoseconds;
-  }
-
-  /** Returns the time of the last change of any kind, ns since 1970. */
-  static long changedNanoseconds(Path file) throws IOException {
-    String status = of(file);
-    return Long.parseLong(status, status.lastIndexOf('.') + 1, status.length(), 10);
-  }
-
-  private static long nanoseconds(@Nullable Object time) throws IOException {
-    if (time instanceof FileTime fileTime) {
-      return fileTime.to(TimeUnit.NANOSECONDS);
+  private static long nanoseconds(Map<String, Object> stat, String name) throws IOException {
+    if (stat.get(name) instanceof FileTime time) {
+      return time.to(TimeUnit.NANOSECONDS);
     }
     throw new IOException("no time is told");
+  }
+
+  /**
+   * Returns true if content read after the mark is current as long as the status stays the same:
+   * the last change lies before the mark. A change in the same clock tick as the read would not be
+   * visible.
+   *
+   * @param markNanoseconds when the read began, by the clock of the file system
+   */
+  boolean isSettled(long markNanoseconds) {
+    return changedNanoseconds < markNanoseconds;
   }
 }

@@ -19,60 +19,46 @@ public final class OutputStatus {
    */
   public static final long LARGEST_STAMP_BYTES = 1 << 20;
 
-  private static final String STAMP_HEAD = "taperbook ";
-  private static final String OLD = ".old-version";
-  private static final String FRESH = ".new-version";
-  private static final String LOCK = ".lock";
-
   private OutputStatus() {}
 
   /** Returns the first line of the stamp for a fingerprint. */
   public static String stampHead(String fingerprint) {
-    return STAMP_HEAD.concat(fingerprint);
+    return "taperbook " + fingerprint;
   }
 
   /** Returns the location of the previous version while a new one replaces it. */
   public static Path old(Path reports, String name) {
-    return reports.resolve(".".concat(name).concat(OLD));
+    return reports.resolve("." + name + ".old-version");
   }
 
   /** Returns the location where a new version is written. */
   public static Path fresh(Path reports, String name) {
-    return reports.resolve(".".concat(name).concat(FRESH));
+    return reports.resolve("." + name + ".new-version");
   }
 
   /** Returns the lock file, which exists while a run works on a report or after one was killed. */
   public static Path lock(Path reports, String name) {
-    return reports.resolve(".".concat(name).concat(LOCK));
+    return reports.resolve("." + name + ".lock");
   }
 
   /** Returns true if a report has this fingerprint, is complete, and no run is working on it. */
   public static boolean isWhole(Path reports, String name, String fingerprint) {
-    if (RegularFile.exists(old(reports, name)) || RegularFile.exists(fresh(reports, name))) {
-      return false;
-    }
     Path folder = reports.resolve(name);
     try {
-      if (!RegularFile.isFolder(folder)) {
-        return false;
-      }
-      List<String> lines = RegularFile.lines(folder.resolve(STAMP), LARGEST_STAMP_BYTES);
-      if (lines.isEmpty() || !lines.get(0).equals(stampHead(fingerprint))) {
-        return false;
-      }
-      for (int i = 1; i < lines.size(); i++) {
-        if (!Files.isRegularFile(folder.resolve(lines.get(i)), LinkOption.NOFOLLOW_LINKS)) {
-          return false;
-        }
-      }
-      return true;
+      List<String> lines =
+          RegularFile.isFolder(folder)
+              ? RegularFile.lines(folder.resolve(STAMP), LARGEST_STAMP_BYTES)
+              : List.of();
+      return !RegularFile.exists(old(reports, name))
+          && !RegularFile.exists(fresh(reports, name))
+          && !lines.isEmpty()
+          && lines.get(0).equals(stampHead(fingerprint))
+          && lines.stream()
+              .skip(1)
+              .allMatch(
+                  file -> Files.isRegularFile(folder.resolve(file), LinkOption.NOFOLLOW_LINKS));
     } catch (IOException | InvalidPathException e) {
       return false;
     }
-  }
-
-  /** Returns true if a run is working on a report, or was killed while working on it. */
-  static boolean isLocked(Path reports, String name) {
-    return RegularFile.exists(lock(reports, name));
   }
 }

@@ -259,20 +259,18 @@ public final class Project {
 
   /** Reads the session of this name without caching it. */
   public VisitedSession<Session> visitSession(String name) {
-    SessionFiles files = sessionFiles(name);
-    Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
-    files.paths().forEach(path -> read.put(path, uncached(path)));
-    List<InputHash> hashes = new ArrayList<>();
-    read.forEach((path, file) -> hashes.add(VisitedSession.hash(path, file.value())));
-    return new VisitedSession<>(
-        () -> files.session(path -> Optional.ofNullable(read.get(path)).orElseThrow()),
-        read.values().stream().flatMap(file -> file.value().stream()).toList(),
-        hashes);
+    SessionFiles session = sessionFiles(name);
+    return visit(session.paths(), session::session);
   }
 
   /** Reads the range test of this name without caching it. */
   public VisitedSession<RangeTest> visitRangeTest(String name) {
-    return visit(rangeTestPaths(name), tables -> rangeTest(name, tables));
+    List<String> paths = rangeTestPaths(name);
+    return visit(
+        paths,
+        read ->
+            rangeTest(
+                name, paths.stream().map(path -> read.apply(path).then(CsvParser::read)).toList()));
   }
 
   /** Returns path and hash of each file of a session without caching the files. */
@@ -290,21 +288,17 @@ public final class Project {
   }
 
   private <T> VisitedSession<T> visit(
-      List<String> paths, Function<List<Checked<CsvTable>>, Checked<T>> check) {
-    List<InputFile> files = new ArrayList<>();
-    List<InputHash> hashes = new ArrayList<>();
-    List<Checked<InputFile>> read = new ArrayList<>();
-    for (String path : paths) {
-      Checked<InputFile> file = uncached(path);
-      file.value().ifPresent(files::add);
-      hashes.add(VisitedSession.hash(path, file.value()));
-      read.add(file);
-    }
+      List<String> paths, Function<Function<String, Checked<InputFile>>, Checked<T>> parser) {
+    Map<String, Checked<InputFile>> read = new LinkedHashMap<>();
+    paths.forEach(path -> read.put(path, uncached(path)));
     return new VisitedSession<>(
-        () -> check.apply(read.stream().map(f -> f.then(CsvParser::read)).toList()), files, hashes);
+        () -> parser.apply(path -> Optional.ofNullable(read.get(path)).orElseThrow()),
+        read.values().stream().flatMap(file -> file.value().stream()).toList(),
+        read.entrySet().stream()
+            .map(file -> VisitedSession.hash(file.getKey(), file.getValue().value()))
+            .toList());
   }
 
-  /** Reads a file without caching it, unless it is already cached for another purpose. */
   private Checked<InputFile> uncached(String path) {
     Checked<InputFile> kept = files.get(path);
     return kept == null ? folder.read(path) : kept;

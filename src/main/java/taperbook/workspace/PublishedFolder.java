@@ -24,6 +24,7 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import taperbook.i18n.Texts;
 import taperbook.input.folder.DiskFolder;
+import taperbook.input.folder.FileName;
 import taperbook.input.folder.RegularFile;
 import taperbook.output.ReportFiles;
 import taperbook.output.data.StreamedFile;
@@ -191,8 +192,8 @@ public final class PublishedFolder {
 
   /** Creates the parent folders of a file in the report's folder, without following links. */
   private void makeFolders(String file) throws IOException {
-    for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
-      Path each = folder.resolve(file.substring(0, slash));
+    for (String parent : FileName.parents(file)) {
+      Path each = folder.resolve(parent);
       if (!RegularFile.exists(each)) {
         Files.createDirectory(each);
       } else if (!RegularFile.isFolder(each)) {
@@ -289,11 +290,7 @@ public final class PublishedFolder {
    */
   private void checkConflicts(Set<String> otherFiles, Set<String> programFiles) throws IOException {
     Set<String> folders = new TreeSet<>();
-    for (String file : programFiles) {
-      for (int slash = file.indexOf('/'); slash >= 0; slash = file.indexOf('/', slash + 1)) {
-        folders.add(file.substring(0, slash));
-      }
-    }
+    programFiles.forEach(file -> folders.addAll(FileName.parents(file)));
     for (String file : otherFiles) {
       boolean below = file.startsWith(STAMP + "/");
       for (String each : programFiles) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import taperbook.i18n.Texts;
+import taperbook.input.folder.FileName;
 import taperbook.input.folder.RegularFile;
 
 /** Writes start files to the project folder and never overwrites an existing file. */
@@ -48,8 +49,8 @@ public final class StartFolder {
 
   private void writeFresh(String path, byte[] bytes) {
     Path file = root.resolve(path);
-    for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
-      Path folder = root.resolve(path.substring(0, slash));
+    for (String parent : FileName.parents(path)) {
+      Path folder = root.resolve(parent);
       if (RegularFile.isOutside(root, folder)) {
         throw StoppedException.outsideProject(folder);
       }

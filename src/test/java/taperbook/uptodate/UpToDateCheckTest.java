@@ -1,6 +1,7 @@
 package taperbook.uptodate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -10,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,7 +88,7 @@ final class UpToDateCheckTest {
   @Test
   void files_changed_after_the_start_of_the_run_are_not_cached() throws IOException {
     waitForTheClock();
-    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+    try (StatCache update = StatCache.begin(root, program, "")) {
       update.enterFolders(List.of("sessions", SESSION));
       file(READINGS, "elapsed [s]\n3\n");
       update.enter("first", FINGERPRINT, PATHS);
@@ -99,11 +101,21 @@ final class UpToDateCheckTest {
 
   @Test
   void the_clock_tick_of_the_mark_is_too_late_and_the_previous_one_is_not() {
-    assertThat(FileStat.isSettled("f1.2.3.1000.1000", 1001)).isTrue();
-    assertThat(FileStat.isSettled("f1.2.3.1000.1000", 1000)).isFalse();
-    assertThat(FileStat.isSettled("f1.2.3.1000.999", 1000)).isFalse();
-    assertThat(FileStat.isSettled("f1.2.3.999.1000", 1000)).isFalse();
-    assertThat(FileStat.isSettled(FileStat.ABSENT, 0)).isTrue();
+    assertThat(new FileStat("f", 1000).isSettled(1001)).isTrue();
+    assertThat(new FileStat("f", 1000).isSettled(1000)).isFalse();
+  }
+
+  @Test
+  void the_later_one_of_both_times_counts() throws IOException {
+    Path future = file("future", "");
+    Files.setLastModifiedTime(future, FileTime.from(Instant.parse("2100-01-01T00:00:00Z")));
+    Path past = file("past", "");
+    Files.setLastModifiedTime(past, FileTime.from(Instant.EPOCH));
+    long now = FileStat.of(file("now", "")).changedNanoseconds();
+
+    assertThat(FileStat.of(future).isSettled(now)).isFalse();
+    assertThat(FileStat.of(past).changedNanoseconds()).isCloseTo(now, within(60_000_000_000L));
+    assertThat(FileStat.of(root.resolve("absent")).isSettled(0)).isTrue();
   }
 
   @Test
@@ -166,13 +178,13 @@ final class UpToDateCheckTest {
     file("reports/second.md", "text");
     file("reports/second/" + OutputStatus.STAMP, OutputStatus.stampHead("9") + "\n");
     waitForTheClock();
-    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+    try (StatCache update = StatCache.begin(root, program, "")) {
       update.enter("first", FINGERPRINT, PATHS);
       update.enter("second", "9", List.of("reports/second.md"));
     }
     file(ARTICLE, "more text");
     waitForTheClock();
-    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+    try (StatCache update = StatCache.begin(root, program, "")) {
       assertThat(update.isUpToDate("first")).isFalse();
       assertThat(update.isUpToDate("second")).isTrue();
       update.enter("first", FINGERPRINT, PATHS);
@@ -236,7 +248,7 @@ final class UpToDateCheckTest {
     file("reports/" + name + ".md", "text");
     file("reports/" + name + "/" + OutputStatus.STAMP, OutputStatus.stampHead("9") + "\n");
     waitForTheClock();
-    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+    try (StatCache update = StatCache.begin(root, program, "")) {
       update.enterFolders(List.of("sessions"));
       update.enter("first", FINGERPRINT, PATHS);
       update.enter(name, "9", List.of());
@@ -249,7 +261,7 @@ final class UpToDateCheckTest {
   /** Caches the report as a run that finds it up to date. */
   private void cacheReport() throws IOException {
     waitForTheClock();
-    try (StatCacheUpdate update = StatCacheUpdate.begin(root, program, "")) {
+    try (StatCache update = StatCache.begin(root, program, "")) {
       update.enterFolders(List.of("sessions", SESSION));
       update.enter("first", FINGERPRINT, PATHS);
     }
@@ -258,8 +270,8 @@ final class UpToDateCheckTest {
   /** Waits until the clock of the file system has advanced after the last write. */
   private void waitForTheClock() throws IOException {
     Path first = file("tick", "");
-    long then = FileStat.changedNanoseconds(first);
-    while (FileStat.changedNanoseconds(file("tick", "")) <= then) {
+    long then = FileStat.of(first).changedNanoseconds();
+    while (FileStat.of(file("tick", "")).changedNanoseconds() <= then) {
       Thread.onSpinWait();
     }
   }

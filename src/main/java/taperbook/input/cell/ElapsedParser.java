@@ -7,7 +7,6 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 import taperbook.i18n.Texts;
-import taperbook.input.csv.CsvRow;
 import taperbook.quantity.Unit;
 
 /** Parses elapsed times: minutes and seconds, hours with both, or a number of one unit. */
@@ -56,32 +55,14 @@ public final class ElapsedParser implements TimeParser {
     };
   }
 
-  @Override
-  public Optional<TimeReading> read(CsvRow row, Column column) {
-    if (plain.isEmpty() || column.dateIndex().isPresent()) {
-      return TimeParser.super.read(row, column);
-    }
-    if (!numbers.read(row, column, expectedNumber)) {
-      return Optional.empty();
-    }
-    TimeReading time =
-        time(plain.get(), numbers.value(), CellNumber.powerOfTen(numbers.lastPlace()));
-    if (RANGE.contains(time.seconds())) {
-      return Optional.of(time);
-    }
-    reportOutOfRange(row.cell(column.index()), row.line(), column.number(), expectedNumber);
-    return Optional.empty();
-  }
-
   private Optional<TimeReading> readNumber(Unit in, String cell, int line, int column) {
     return numbers
         .read(cell, line, column, expectedNumber)
-        .map(n -> time(in, n.value(), n.step()))
+        .map(
+            n ->
+                new TimeReading(
+                    in.toBase(scaling.amount(n.value())), in.toBase(scaling.step(n.step()))))
         .filter(t -> inRange(t, cell, line, column, expectedNumber));
-  }
-
-  private TimeReading time(Unit in, double value, double step) {
-    return new TimeReading(in.toBase(scaling.amount(value)), in.toBase(scaling.step(step)));
   }
 
   private Optional<TimeReading> readColons(Pattern form, String cell, int line, int column) {
@@ -108,14 +89,9 @@ public final class ElapsedParser implements TimeParser {
   }
 
   private boolean inRange(TimeReading time, String cell, int line, int column, String expected) {
-    boolean inRange = RANGE.contains(time.seconds());
-    if (!inRange) {
-      reportOutOfRange(cell, line, column, expected);
+    if (RANGE.contains(time.seconds())) {
+      return true;
     }
-    return inRange;
-  }
-
-  private void reportOutOfRange(String cell, int line, int column, String expected) {
     log.add(
         ProblemCode.CELL_OUT_OF_RANGE,
         line,
@@ -123,6 +99,7 @@ public final class ElapsedParser implements TimeParser {
         Quoted.of(cell),
         expected,
         Texts.of("input.elapsed_parser.count_time_from_plugging_in"));
+    return false;
   }
 
   private String expected() {

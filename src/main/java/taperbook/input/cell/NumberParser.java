@@ -8,7 +8,6 @@ import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
 import taperbook.diagnostics.Quoted;
 import taperbook.i18n.Texts;
-import taperbook.input.csv.CsvRow;
 
 /**
  * Parses the numbers of one file: plain decimal digits with a point as the decimal mark, or a comma
@@ -18,8 +17,8 @@ public final class NumberParser {
   private static final Pattern NUMBER =
       Pattern.compile("([+-]?)([0-9]{0,40})(?:([.,])([0-9]{0,40}))?(?:[eE]([+-]?[0-9]{1,3}))?");
 
-  /** Decimals with more places use the slow path, which rounds floating-point noise. */
-  private static final int MAX_PLAIN_PLACES = 9;
+  /** Numbers with more digits are rounded, see {@link CellNumber#parse}. */
+  private static final int MAX_PLAIN_DIGITS = 12;
 
   private static final Pattern WITH_TEXT =
       Pattern.compile("[+-]?[0-9]+(?:[.,][0-9]+)?\\s*[\\p{L}%\\u00b0/]+");
@@ -34,8 +33,6 @@ public final class NumberParser {
   private final String ifNothing;
   private final String unitPlace;
   private Optional<Grouping> grouping = Optional.empty();
-  private double value;
-  private int lastPlace;
   private boolean ambiguous;
   private String mark = "";
   private int markLine;
@@ -72,23 +69,17 @@ public final class NumberParser {
     return this;
   }
 
-  /** Creates a parser for the values of facts. */
-  public static NumberParser forFacts(boolean commaAllowed, ProblemLog log) {
+  /**
+   * Creates a parser for facts.
+   *
+   * @param ifNothing what to write instead of a word for no value
+   */
+  public static NumberParser forFacts(boolean commaAllowed, ProblemLog log, String ifNothing) {
     return new NumberParser(
         commaAllowed,
         ProblemCode.VALUE_NOT_UNDERSTOOD,
         log,
-        Texts.of("input.number_parser.leave_value_empty_and_write"),
-        Texts.of("input.number_parser.unit_column"));
-  }
-
-  /** Creates a parser for the tolerances of facts. */
-  public static NumberParser forGiveOrTake(boolean commaAllowed, ProblemLog log) {
-    return new NumberParser(
-        commaAllowed,
-        ProblemCode.VALUE_NOT_UNDERSTOOD,
-        log,
-        Texts.of("input.common.leave_cell_empty"),
+        ifNothing,
         Texts.of("input.number_parser.unit_column"));
   }
 
@@ -96,42 +87,7 @@ public final class NumberParser {
     return commaAllowed;
   }
 
-  /**
-   * Parses the non-blank cell of a row without allocation; {@link #value} and {@link #lastPlace}
-   * return the result.
-   *
-   * @param expected description of valid content, such as {@code a number from 0 to 100 %}
-   * @return false after a problem
-   */
-  public boolean read(CsvRow row, Column column, String expected) {
-    int index = column.index();
-    double plain = row.number(index);
-    int places = Double.isNaN(plain) ? 0 : row.decimals(index);
-    if (!Double.isNaN(plain)
-        && places <= MAX_PLAIN_PLACES
-        && (places != Grouping.DIGITS || grouping.isEmpty())
-        && pointAgrees(places, row.line())) {
-      value = plain;
-      lastPlace = -places;
-      ambiguous = places == Grouping.DIGITS && Math.abs(plain) >= 1 && Math.abs(plain) < 1000;
-      return true;
-    }
-    Optional<CellNumber> number = read(row.cell(index), row.line(), column.number(), expected);
-    number.ifPresent(this::keep);
-    return number.isPresent();
-  }
-
-  /** Returns the number that was last parsed from a row. */
-  public double value() {
-    return value;
-  }
-
-  /** Returns the power of ten of its last digit, see {@link CellNumber}. */
-  public int lastPlace() {
-    return lastPlace;
-  }
-
-  /** Returns true if the mark of that number may be a decimal mark or a thousands separator. */
+  /** Returns true if the mark of the last number may be a decimal mark or a thousands separator. */
   public boolean isAmbiguous() {
     return ambiguous && !isMarkStated();
   }
@@ -140,17 +96,19 @@ public final class NumberParser {
     return !mark.isEmpty() && markLine == 0;
   }
 
-  private void keep(CellNumber number) {
-    value = number.value();
-    lastPlace = number.lastPlace();
-  }
-
   /**
    * Parses a cell that is not empty; reports a problem and returns empty if it is not a number.
    *
    * @param expected description of valid content, such as {@code a number from 0 to 100 %}
    */
   public Optional<CellNumber> read(String cell, int line, int column, String expected) {
+    int places = plainPlaces(cell);
+    if (places >= 0
+        && (places != Grouping.DIGITS || grouping.isEmpty())
+        && (places == 0 || agrees(".", line))) {
+      ambiguous = places == Grouping.DIGITS && Grouping.isAlike(cell);
+      return Optional.of(new CellNumber(Double.parseDouble(cell), -places));
+    }
     String minus = cell.replace('\u2212', '-');
     String text = grouping.map(g -> g.without(minus)).orElse(minus);
     var match = NUMBER.matcher(text);
@@ -184,6 +142,26 @@ public final class NumberParser {
     return Optional.of(CellNumber.parse(text.replace(',', '.')));
   }
 
+  /**
+   * Returns the number of decimal places if a cell has at most 12 digits, with or without a minus
+   * and a point in the middle; -1 for other text, which needs a pattern. Nearly all readings are
+   * plain.
+   */
+  private static int plainPlaces(String cell) {
+    int begin = cell.startsWith("-") ? 1 : 0;
+    int point = cell.indexOf('.');
+    int digits = cell.length() - begin - (point < 0 ? 0 : 1);
+    if (digits < 1 || digits > MAX_PLAIN_DIGITS || point == begin || point == cell.length() - 1) {
+      return -1;
+    }
+    for (int i = begin; i < cell.length(); i++) {
+      if (i != point && (cell.charAt(i) < '0' || cell.charAt(i) > '9')) {
+        return -1;
+      }
+    }
+    return point < 0 ? 0 : cell.length() - 1 - point;
+  }
+
   private static String statedRemedy(String text) {
     return Grouping.isAlike(text)
         ? Texts.of("input.number_parser.state_thousands_mark_in_columns")
@@ -192,11 +170,6 @@ public final class NumberParser {
 
   private static boolean isDigits(String text) {
     return text != null && !text.isEmpty();
-  }
-
-  /** Returns true if a decimal point, if any, is consistent with the previous numbers. */
-  private boolean pointAgrees(int decimals, int line) {
-    return decimals == 0 || agrees(".", line);
   }
 
   private boolean agrees(String usedMark, int line) {

@@ -3,6 +3,8 @@ package taperbook.input.cell;
 import java.util.Collection;
 import java.util.Optional;
 import taperbook.diagnostics.EditDistance;
+import taperbook.diagnostics.Quoted;
+import taperbook.i18n.Texts;
 
 /** Finds the most likely intended name by {@link EditDistance}. */
 public final class Suggestion {
@@ -29,5 +31,12 @@ public final class Suggestion {
       }
     }
     return best;
+  }
+
+  /** Returns the remedy of writing the suggested name, or another one if there is none. */
+  public static String remedy(String written, Collection<String> known, String otherwise) {
+    return of(written, known)
+        .map(name -> Texts.of("input.common.write", Quoted.of(name)))
+        .orElse(otherwise);
   }
 }

@@ -1,19 +1,11 @@
 package taperbook.input.cell;
 
 import java.util.Optional;
-import taperbook.input.csv.CsvRow;
 
 /** Parses the cells of a time column, from the first row to the last. */
 public interface TimeParser {
   /** Parses a cell that is not empty; reports a problem and returns empty if it is not a time. */
   Optional<TimeReading> read(String cell, int line, int column);
-
-  /**
-   * Parses the non-blank cell of a row; reports a problem and returns empty if it is not a time.
-   */
-  default Optional<TimeReading> read(CsvRow row, Column column) {
-    return read(column.cellIn(row), row.line(), column.number());
-  }
 
   /**
    * Converts a clock time from another file to the time scale of the column.

@@ -72,15 +72,13 @@ public final class CsvParser {
   private static Checked<CsvTable> parse(String path, String text, CsvLayout layout) {
     char delimiter = layout.delimiter().orElseGet(() -> DelimiterDetector.of(text));
     ProblemLog log = new ProblemLog(path);
-    boolean quoted = text.indexOf('"') >= 0;
-    if (quoted) {
+    if (text.indexOf('"') >= 0) {
       QuoteCheck.check(text, delimiter, log);
     }
     if (log.hasErrors()) {
       return Checked.refused(log.list());
     }
-    List<CsvRow> rows =
-        quoted ? rows(path, text, delimiter) : new UnquotedRows(text, delimiter).list();
+    List<CsvRow> rows = rows(path, text, delimiter);
     int firstReading = 1 + layout.rowsOfUnits();
     if (rows.size() <= firstReading) {
       return empty(rows, log);
@@ -105,7 +103,7 @@ public final class CsvParser {
     try (CSVParser parser = format.parse(new StringReader(text))) {
       for (CSVRecord parsed : parser) {
         int line = lines.lineOfTextAt((int) parsed.getCharacterPosition());
-        CsvRow row = new CsvRow(line, parsed.toList());
+        CsvRow row = new CsvRow(line, List.of(parsed.values()));
         if (!row.isBlank()) {
           rows.add(row);
         }

@@ -11,9 +11,9 @@ import java.util.List;
  * @param rows the other rows that are not blank; at least one, none with text beyond the header
  */
 public record CsvTable(String file, char delimiter, CsvRow header, List<CsvRow> rows) {
-  /** Copies the rows, unless they are immutable. */
+  /** Copies the rows. */
   public CsvTable {
-    rows = rows instanceof SplitRows ? rows : List.copyOf(rows);
+    rows = List.copyOf(rows);
   }
 
   /**

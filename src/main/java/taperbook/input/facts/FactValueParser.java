@@ -37,7 +37,9 @@ final class FactValueParser {
   private final ProblemLog log;
 
   FactValueParser(boolean commaAllowed, ProblemLog log) {
-    this.numbers = NumberParser.forFacts(commaAllowed, log);
+    this.numbers =
+        NumberParser.forFacts(
+            commaAllowed, log, Texts.of("input.number_parser.leave_value_empty_and_write"));
     this.halves = new ToleranceParser(commaAllowed, log);
     this.log = log;
   }

@@ -185,12 +185,12 @@ public final class FactsParser<I extends Enum<I> & Item> {
         number(ITEM),
         name.isEmpty() ? Texts.of("input.common.row_without_item") : Quoted.of(cell(row, ITEM)),
         Texts.of("input.common.item_of_this_file"),
-        Suggestion.of(name, names)
-            .map(n -> Texts.of("input.common.write", Quoted.of(n)))
-            .orElse(
-                Texts.of(
-                    "input.facts_parser.take_row_away_or_write",
-                    unused.isEmpty() ? Texts.of("input.facts_parser.none_is_left") : unused)));
+        Suggestion.remedy(
+            name,
+            names,
+            Texts.of(
+                "input.facts_parser.take_row_away_or_write",
+                unused.isEmpty() ? Texts.of("input.facts_parser.none_is_left") : unused)));
   }
 
   private void reportMissing(I item) {

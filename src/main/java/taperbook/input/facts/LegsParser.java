@@ -77,10 +77,10 @@ public final class LegsParser {
     Optional<Estimate> energy = amount(row, ENERGY_USED, QuantityRange.from(-100, 1000));
     Optional<Leg.Span> soc = span(row);
     Optional<Estimate> duration = duration(row);
-    String name = columns.find(LEG).map(c -> row.cell(c.index())).orElse("");
+    String name = text(row, LEG);
     String shown = name.isEmpty() ? Texts.of("input.legs_parser.line", row.line()) : name;
     RowRef ref = new RowRef(table.file(), row.line());
-    String note = columns.find(NOTE).map(c -> row.cell(c.index())).orElse("");
+    String note = text(row, NOTE);
     return distance.map(d -> new Leg(shown, d, duration, energy, soc, note, ref));
   }
 
@@ -97,8 +97,8 @@ public final class LegsParser {
   }
 
   private Optional<Estimate> amount(CsvRow row, String name, QuantityRange range) {
-    Optional<Column> column = columns.find(name);
-    if (column.isEmpty() || isBlank(row, name)) {
+    Optional<Column> column = filled(row, name);
+    if (column.isEmpty()) {
       return Optional.empty();
     }
     Unit unit = Unit.ofSymbol(column.get().unit()).orElseThrow();
@@ -137,17 +137,25 @@ public final class LegsParser {
   }
 
   private Optional<Estimate> duration(CsvRow row) {
-    Optional<Column> column = columns.find(DURATION);
-    if (column.isEmpty() || isBlank(row, DURATION)) {
-      return Optional.empty();
-    }
-    return new ElapsedParser(column.get().unit(), numbers, log)
-        .read(row.cell(column.get().index()), row.line(), column.get().number())
+    return filled(row, DURATION)
+        .flatMap(
+            column ->
+                new ElapsedParser(column.unit(), numbers, log)
+                    .read(row.cell(column.index()), row.line(), column.number()))
         .map(t -> Estimate.around(t.seconds(), t.stepSeconds() / 2));
   }
 
+  /** Returns a column if its cell is not blank. */
+  private Optional<Column> filled(CsvRow row, String name) {
+    return columns.find(name).filter(column -> !column.isBlankIn(row));
+  }
+
+  private String text(CsvRow row, String name) {
+    return columns.find(name).map(c -> row.cell(c.index())).orElse("");
+  }
+
   private boolean isBlank(CsvRow row, String name) {
-    return columns.find(name).map(c -> row.cell(c.index()).isEmpty()).orElse(true);
+    return filled(row, name).isEmpty();
   }
 
   private void reportEmpty(CsvRow row, String name, String expected) {

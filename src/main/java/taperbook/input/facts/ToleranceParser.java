@@ -27,7 +27,8 @@ final class ToleranceParser {
   private final ProblemLog log;
 
   ToleranceParser(boolean commaAllowed, ProblemLog log) {
-    this.numbers = NumberParser.forGiveOrTake(commaAllowed, log);
+    this.numbers =
+        NumberParser.forFacts(commaAllowed, log, Texts.of("input.common.leave_cell_empty"));
     this.log = log;
   }
 

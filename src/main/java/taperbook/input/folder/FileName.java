@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import taperbook.diagnostics.Problem;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
@@ -38,6 +39,14 @@ public final class FileName {
   /** Returns true if each part of a path with {@code /} is permitted. */
   static boolean isAllowedPath(String path) {
     return List.of(path.split("/", -1)).stream().allMatch(FileName::isAllowed);
+  }
+
+  /** Returns the folders above a path with {@code /}, the outermost first. */
+  public static List<String> parents(String path) {
+    return IntStream.range(0, path.length())
+        .filter(i -> path.charAt(i) == '/')
+        .mapToObj(i -> path.substring(0, i))
+        .toList();
   }
 
   /** Returns why a text is not a valid name of a file or folder; empty if it is valid. */

@@ -10,7 +10,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.Arrays;
 import java.util.List;
 import taperbook.i18n.Texts;
 
@@ -31,18 +30,12 @@ public final class RegularFile {
    */
   public static byte[] bytes(Path file, long max) throws IOException {
     try (InputStream in = open(file)) {
-      byte[] bytes = new byte[(int) Math.min(max, Files.size(file))];
-      int read = in.readNBytes(bytes, 0, bytes.length);
-      // The file may have grown, and some file systems report no size.
-      byte[] more = in.readNBytes((int) (max - read) + 1);
-      if (read + (long) more.length > max) {
+      byte[] bytes = in.readNBytes((int) max + 1);
+      if (bytes.length > max) {
         throw new FileSystemException(
             file.toString(), null, Texts.of("input.regular_file.it_is_larger_than_bytes", max));
       }
-      byte[] all =
-          more.length > 0 || read < bytes.length ? Arrays.copyOf(bytes, read + more.length) : bytes;
-      System.arraycopy(more, 0, all, read, more.length);
-      return all;
+      return bytes;
     }
   }
 

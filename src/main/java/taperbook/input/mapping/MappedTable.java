@@ -166,9 +166,8 @@ public final class MappedTable {
             foreign.header().line(),
             all,
             heads.size() > MAX_HEADS ? Texts.of("input.common.and_more") : ""),
-        Suggestion.of(entry.source(), heads)
-            .map(head -> Texts.of("input.common.write", Quoted.of(head)))
-            .orElse(Texts.of("input.mapped_table.write_head_as_it_stands")));
+        Suggestion.remedy(
+            entry.source(), heads, Texts.of("input.mapped_table.write_head_as_it_stands")));
   }
 
   private void ambiguous(ColumnMap.Entry entry, List<Integer> found) {

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
-import taperbook.diagnostics.Quoted;
 import taperbook.i18n.Texts;
 import taperbook.input.cell.Grouping;
 import taperbook.input.cell.NormalizedName;
@@ -205,9 +204,10 @@ final class WholeFileItems {
       refuse(
           ZONE,
           Texts.of("input.whole_file_items.name_of_time_zone_in"),
-          Suggestion.of(value(ZONE), ZoneId.getAvailableZoneIds().stream().sorted().toList())
-              .map(zone -> Texts.of("input.common.write", Quoted.of(zone)))
-              .orElse(Texts.of("input.whole_file_items.write_name_of_zone_whose")));
+          Suggestion.remedy(
+              value(ZONE),
+              ZoneId.getAvailableZoneIds().stream().sorted().toList(),
+              Texts.of("input.whole_file_items.write_name_of_zone_whose")));
       return Optional.empty();
     }
   }

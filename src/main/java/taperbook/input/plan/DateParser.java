@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
-import taperbook.diagnostics.Quoted;
 import taperbook.i18n.Texts;
 import taperbook.input.folder.FrontMatterValue;
 
@@ -17,11 +16,9 @@ final class DateParser {
   static Optional<LocalDate> read(FrontMatterValue written, ProblemLog log) {
     Optional<LocalDate> day = day(written.text());
     if (day.isEmpty()) {
-      log.add(
+      written.refuse(
+          log,
           ProblemCode.VALUE_NOT_UNDERSTOOD,
-          written.line(),
-          written.column(),
-          Quoted.of(written.text()),
           Texts.of("input.date_parser.day_in_iso_8601_as"),
           Texts.of("input.common.write_year_month_and_day"));
     }

@@ -54,13 +54,15 @@ final class FilmParser {
                   + 60 * Integer.parseInt(match.group(2))
                   + Integer.parseInt(match.group(3)));
     } else if (part.startsWith("offset")) {
-      refuse(
-          written,
+      written.refuse(
+          log,
+          ProblemCode.VALUE_NOT_UNDERSTOOD,
           Texts.of("input.film_parser.time_of_film_at_which"),
           Texts.of("input.film_parser.write_it_in_that_form", EXAMPLE));
     } else {
-      refuse(
-          written,
+      written.refuse(
+          log,
+          ProblemCode.VALUE_NOT_UNDERSTOOD,
           Texts.of("input.film_parser.yes_no_or", EXAMPLE),
           Suggestion.of(part, List.of("yes", "no"))
               .map(w -> Texts.of("input.common.write", w))
@@ -70,10 +72,9 @@ final class FilmParser {
 
   private void checkOnce(FrontMatterValue written, Optional<FrontMatterValue> before) {
     if (before.isPresent()) {
-      log.add(
+      written.report(
+          log,
           ProblemCode.FACTS_CONTRADICT,
-          written.line(),
-          written.column(),
           Texts.of(
               "input.film_parser.beside",
               Quoted.of(written.text()),
@@ -81,15 +82,5 @@ final class FilmParser {
           Texts.of("input.film_parser.yes_or_no_once_and"),
           Texts.of("input.common.take_one_of_two_away"));
     }
-  }
-
-  private void refuse(FrontMatterValue written, String expected, String remedy) {
-    log.add(
-        ProblemCode.VALUE_NOT_UNDERSTOOD,
-        written.line(),
-        written.column(),
-        Quoted.of(written.text()),
-        expected,
-        remedy);
   }
 }

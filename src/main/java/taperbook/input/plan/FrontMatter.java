@@ -33,10 +33,9 @@ public final class FrontMatter {
     List<FrontMatterValue> values = values(key);
     if (values.size() > 1) {
       FrontMatterValue second = values.get(1);
-      log.add(
+      second.report(
+          log,
           ProblemCode.VALUE_NOT_UNDERSTOOD,
-          second.line(),
-          second.column(),
           Texts.of("input.front_matter.values", values.size()),
           Texts.of("input.front_matter.one_value_for", key.words()),
           Texts.of("input.common.keep_one_that_is_meant"));
@@ -135,6 +134,22 @@ public final class FrontMatter {
     return Optional.ofNullable(entries.get(key)).map(FrontMatterEntry::values).orElse(List.of());
   }
 
+  /**
+   * Reports a value that is none of some words.
+   *
+   * @param meant the word that is probably meant
+   */
+  public static void refuseWord(
+      FrontMatterValue written, List<String> words, Optional<String> meant, ProblemLog log) {
+    written.refuse(
+        log,
+        ProblemCode.VALUE_NOT_UNDERSTOOD,
+        Texts.of("input.common.one_of_words", String.join(", ", words)),
+        meant
+            .map(w -> Texts.of("input.common.write", w))
+            .orElse(Texts.of("input.common.write_one_of_these_words")));
+  }
+
   /** Splits a value at a separator; square brackets around the whole value are removed. */
   private static void split(FrontMatterValue value, char mark, List<FrontMatterValue> all) {
     String text = value.text();
@@ -180,8 +195,6 @@ public final class FrontMatter {
         entry.column(),
         Quoted.of(entry.key()),
         Texts.of("input.front_matter.one_of_keys", String.join(", ", keys)),
-        Suggestion.of(name, keys)
-            .map(k -> Texts.of("input.common.write", Quoted.of(k)))
-            .orElse(Texts.of("input.front_matter.take_line_away_or_write")));
+        Suggestion.remedy(name, keys, Texts.of("input.front_matter.take_line_away_or_write")));
   }
 }

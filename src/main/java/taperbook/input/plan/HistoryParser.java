@@ -35,10 +35,9 @@ final class HistoryParser {
           published
               ? frontMatter.value(ReportKey.STATE).orElseThrow()
               : frontMatter.items(ReportKey.CORRECTIONS).get(0);
-      log.add(
+      without.report(
+          log,
           ProblemCode.KEY_MISSING,
-          without.line(),
-          without.column(),
           Texts.of("input.history_parser.no_day_of_publication"),
           Texts.of("input.history_parser.day_on_which_report_was"),
           Texts.of("input.history_parser.write_with_that_day", Quoted.of("published: 2026-03-14")));
@@ -48,15 +47,7 @@ final class HistoryParser {
 
   private boolean isPublished(FrontMatterValue written) {
     if (!STATES.contains(written.text())) {
-      log.add(
-          ProblemCode.VALUE_NOT_UNDERSTOOD,
-          written.line(),
-          written.column(),
-          Quoted.of(written.text()),
-          Texts.of("input.common.one_of_words", String.join(", ", STATES)),
-          Suggestion.of(written.text(), STATES)
-              .map(w -> Texts.of("input.common.write", w))
-              .orElse(Texts.of("input.common.write_one_of_these_words")));
+      FrontMatter.refuseWord(written, STATES, Suggestion.of(written.text(), STATES), log);
     }
     return written.text().equals(PUBLISHED);
   }
@@ -68,11 +59,9 @@ final class HistoryParser {
       int colon = item.text().indexOf(':');
       String words = colon < 0 ? "" : item.text().substring(colon + 1).strip();
       if (words.isEmpty()) {
-        log.add(
+        item.refuse(
+            log,
             ProblemCode.VALUE_NOT_UNDERSTOOD,
-            item.line(),
-            item.column(),
-            Quoted.of(item.text()),
             Texts.of("input.history_parser.day_colon_and_reason"),
             Texts.of("input.common.write_it_as_in", Quoted.of(ReportKey.CORRECTIONS.example())));
         continue;
@@ -82,10 +71,9 @@ final class HistoryParser {
       Optional<LocalDate> day = DateParser.read(written, log);
       day.ifPresent(d -> corrections.add(new ReportPlan.Reason(d, words)));
       if (day.isPresent() && last.isPresent() && !day.get().isAfter(last.get())) {
-        log.add(
+        item.report(
+            log,
             ProblemCode.FACTS_CONTRADICT,
-            item.line(),
-            item.column(),
             Quoted.of(written.text()),
             Texts.of("input.history_parser.day_after_one_before_it", last.get()),
             Texts.of("input.history_parser.write_corrections_in_their_order"));

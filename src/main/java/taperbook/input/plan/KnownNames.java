@@ -45,26 +45,22 @@ final class KnownNames {
       return Optional.of(written.text());
     }
     if (started.test(written.text())) {
-      log.add(
+      written.report(
+          log,
           ProblemCode.NAME_UNKNOWN,
-          written.line(),
-          written.column(),
           Texts.of("input.known_names.whose_folder_is_there_and", Quoted.of(written.text()), kind),
           Texts.of("input.known_names.that_can_be_used", kind),
           Texts.of("input.known_names.mend_that_first_it_needs", file, written.text()));
       return Optional.empty();
     }
-    log.add(
+    written.refuse(
+        log,
         ProblemCode.NAME_UNKNOWN,
-        written.line(),
-        written.column(),
-        Quoted.of(written.text()),
         names.isEmpty()
             ? Texts.of("input.known_names.name_of_of_which_there", kind)
             : Texts.of("input.known_names.that_exists", kind, String.join(", ", names)),
-        Suggestion.of(written.text(), names)
-            .map(n -> Texts.of("input.common.write", Quoted.of(n)))
-            .orElse(Texts.of("input.known_names.write_one_that_exists_or", kind)));
+        Suggestion.remedy(
+            written.text(), names, Texts.of("input.known_names.write_one_that_exists_or", kind)));
     return Optional.empty();
   }
 }

@@ -81,10 +81,9 @@ public final class LibraryPlanParser {
     List<FrontMatterValue> windows = frontMatter.list(ReportKey.WINDOW);
     if (windows.size() > 1) {
       FrontMatterValue second = windows.get(1);
-      log.add(
+      second.report(
+          log,
           ProblemCode.VALUE_NOT_UNDERSTOOD,
-          second.line(),
-          second.column(),
           Texts.of(
               "input.library_plan_parser.window_2_of", Quoted.of(second.text()), windows.size()),
           Texts.of("input.library_plan_parser.one_window_for_library"),

@@ -4,9 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import taperbook.diagnostics.ProblemCode;
 import taperbook.diagnostics.ProblemLog;
-import taperbook.diagnostics.Quoted;
 import taperbook.i18n.Texts;
 import taperbook.input.cell.Suggestion;
 import taperbook.input.cell.UnitSpelling;
@@ -96,15 +94,7 @@ final class PlanSections {
     if (words.contains(written.text())) {
       return Optional.of(written.text());
     }
-    log.add(
-        ProblemCode.VALUE_NOT_UNDERSTOOD,
-        written.line(),
-        written.column(),
-        Quoted.of(written.text()),
-        Texts.of("input.common.one_of_words", String.join(", ", words)),
-        meant
-            .map(w -> Texts.of("input.common.write", w))
-            .orElse(Texts.of("input.common.write_one_of_these_words")));
+    FrontMatter.refuseWord(written, words, meant, log);
     return Optional.empty();
   }
 

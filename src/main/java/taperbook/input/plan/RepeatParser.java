@@ -51,10 +51,9 @@ final class RepeatParser {
   }
 
   private void refuse(FrontMatterValue written, String why) {
-    log.add(
+    written.report(
+        log,
         ProblemCode.FACTS_CONTRADICT,
-        written.line(),
-        written.column(),
         Quoted.of(written.text()) + ", " + why,
         Texts.of("input.repeat_parser.further_runs_each_named_once"),
         Texts.of("input.common.take_it_away"));
@@ -83,10 +82,9 @@ final class RepeatParser {
           Texts.of("input.repeat_parser.correct_it_or_take_line"));
     }
     if (!frontMatter.list(ReportKey.REPEATS).isEmpty()) {
-      log.add(
+      written.report(
+          log,
           ProblemCode.FACTS_CONTRADICT,
-          written.line(),
-          written.column(),
           Texts.of("input.repeat_parser.beside_repeats", Quoted.of(written.text())),
           Texts.of("input.repeat_parser.one_source_for_spread_between"),
           Texts.of("input.common.take_one_of_two_away"));
@@ -97,7 +95,7 @@ final class RepeatParser {
 
   private Optional<ReportPlan.RunSpread> refuse(
       ProblemCode code, FrontMatterValue written, String expected, String remedy) {
-    log.add(code, written.line(), written.column(), Quoted.of(written.text()), expected, remedy);
+    written.refuse(log, code, expected, remedy);
     return Optional.empty();
   }
 }

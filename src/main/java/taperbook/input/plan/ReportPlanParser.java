@@ -111,10 +111,9 @@ public final class ReportPlanParser {
     boolean allKnown = stops.size() == written.size();
     if (allKnown && !written.isEmpty() && (stops.size() < 2 || !stops.contains(session))) {
       FrontMatterValue first = written.get(0);
-      log.add(
+      first.report(
+          log,
           ProblemCode.VALUE_OUT_OF_RANGE,
-          first.line(),
-          first.column(),
           stops.size() < 2
               ? Texts.of("input.report_plan_parser.one_stop")
               : Texts.of("input.report_plan_parser.stops_without", Quoted.of(session)),
@@ -132,10 +131,9 @@ public final class ReportPlanParser {
     String first = names.get(MAX_COMPARED);
     FrontMatterValue beyond =
         compare.stream().filter(c -> c.text().equals(first)).findFirst().orElseThrow();
-    log.add(
+    beyond.report(
+        log,
         ProblemCode.VALUE_OUT_OF_RANGE,
-        beyond.line(),
-        beyond.column(),
         Texts.of("input.report_plan_parser.sessions_to_compare", names.size()),
         Texts.of("input.report_plan_parser.at_most_as_charts_and", MAX_COMPARED),
         Texts.of("input.report_plan_parser.take_sessions_away_from_here"));
@@ -148,20 +146,18 @@ public final class ReportPlanParser {
         .filter(name -> !seen.add(name.text()))
         .forEach(
             name ->
-                log.add(
+                name.report(
+                    log,
                     ProblemCode.FACTS_CONTRADICT,
-                    name.line(),
-                    name.column(),
                     Texts.of("input.report_plan_parser.named_twice", Quoted.of(name.text())),
                     Texts.of("input.report_plan_parser.each_one_once"),
                     Texts.of("input.common.take_one_of_two_away")));
   }
 
   private void reportSelfComparison(FrontMatterValue written) {
-    log.add(
+    written.report(
+        log,
         ProblemCode.FACTS_CONTRADICT,
-        written.line(),
-        written.column(),
         Texts.of("input.report_plan_parser.session_reported_itself", Quoted.of(written.text())),
         Texts.of("input.report_plan_parser.other_sessions_to_compare_it"),
         Texts.of("input.common.take_it_away"));

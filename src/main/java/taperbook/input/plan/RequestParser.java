@@ -135,7 +135,7 @@ final class RequestParser {
 
   private <T> Optional<T> refuse(
       ProblemCode code, FrontMatterValue written, String expected, String remedy) {
-    log.add(code, written.line(), written.column(), Quoted.of(written.text()), expected, remedy);
+    written.refuse(log, code, expected, remedy);
     return Optional.empty();
   }
 }

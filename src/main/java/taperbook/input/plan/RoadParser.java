@@ -64,15 +64,12 @@ final class RoadParser {
   private Optional<RoadTopic> topic(FrontMatterValue written) {
     Optional<RoadTopic> topic = RoadTopic.ofWords(NormalizedName.of(written.text()));
     if (topic.isEmpty()) {
-      log.add(
+      written.refuse(
+          log,
           ProblemCode.VALUE_NOT_UNDERSTOOD,
-          written.line(),
-          written.column(),
-          Quoted.of(written.text()),
           Texts.of("input.road_parser.any_of", String.join(", ", TOPICS)),
-          Suggestion.of(written.text(), TOPICS)
-              .map(t -> Texts.of("input.common.write", Quoted.of(t)))
-              .orElse(Texts.of("input.road_parser.write_those_that_are_wanted")));
+          Suggestion.remedy(
+              written.text(), TOPICS, Texts.of("input.road_parser.write_those_that_are_wanted")));
     }
     return topic;
   }
@@ -81,10 +78,9 @@ final class RoadParser {
     List<FrontMatterValue> asking = new ArrayList<>(written);
     asking.removeIf(t -> !NormalizedName.of(t.text()).equals(RoadTopic.TRIP.words()));
     FrontMatterValue first = asking.get(0);
-    log.add(
+    first.report(
+        log,
         ProblemCode.KEY_MISSING,
-        first.line(),
-        first.column(),
         Texts.of("input.common.no_key", ReportKey.TRIP.words()),
         Texts.of(
             "input.road_parser.as_asks_for_it", ReportKey.TRIP.meaning(), ReportKey.ROAD.words()),
@@ -94,10 +90,9 @@ final class RoadParser {
   }
 
   private void reportUnrequestedTrip(FrontMatterValue first) {
-    log.add(
+    first.report(
+        log,
         ProblemCode.FACTS_CONTRADICT,
-        first.line(),
-        first.column(),
         Texts.of("input.road_parser.trip_that_does_not_ask", ReportKey.ROAD.words()),
         Texts.of("input.road_parser.topic_trip_under", ReportKey.ROAD.words()),
         Texts.of("input.road_parser.write_or_take_trip_away", Quoted.of("road: trip")));

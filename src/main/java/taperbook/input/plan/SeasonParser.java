@@ -65,10 +65,9 @@ final class SeasonParser {
   }
 
   private void refuse(FrontMatterValue written, String why, String expected, String remedy) {
-    log.add(
+    written.report(
+        log,
         ProblemCode.FACTS_CONTRADICT,
-        written.line(),
-        written.column(),
         Quoted.of(written.text()) + ", " + why,
         expected,
         remedy);

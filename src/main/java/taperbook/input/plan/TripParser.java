@@ -126,10 +126,9 @@ final class TripParser {
 
   private void require(Part part, FrontMatterValue first) {
     if (given(part).isEmpty()) {
-      log.add(
+      first.report(
+          log,
           ProblemCode.KEY_MISSING,
-          first.line(),
-          first.column(),
           Texts.of(
               "input.trip_parser.trip_without",
               part == Part.DISTANCE
@@ -193,6 +192,6 @@ final class TripParser {
 
   private void refuse(FrontMatterValue written, ProblemCode code, String expected, String remedy) {
     sound = false;
-    log.add(code, written.line(), written.column(), Quoted.of(written.text()), expected, remedy);
+    written.refuse(log, code, expected, remedy);
   }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import taperbook.diagnostics.ProblemCode;
@@ -83,29 +84,35 @@ final class ChannelColumn {
    * @param second the row's time, s; NaN if it is not known
    */
   void read(CsvRow row, double second) {
-    if (isBlankIn(row) || !numbers.read(row, column, expected)) {
+    if (isBlankIn(row)) {
       return;
     }
-    double amount = scaling.amount(numbers.value());
+    Optional<CellNumber> read =
+        numbers.read(row.cell(column.index()), row.line(), column.number(), expected);
+    if (read.isEmpty()) {
+      return;
+    }
+    CellNumber number = read.get();
+    double amount = scaling.amount(number.value());
     double value = unit.toBase(amount);
     if (!range.contains(value)) {
       reportOutOfRange(row, amount);
       return;
     }
     if (numbers.isAmbiguous()) {
-      double thousandfold = unit.toBase(scaling.amount(1000 * numbers.value()));
+      double thousandfold = unit.toBase(scaling.amount(1000 * number.value()));
       grouped.alike(row, ChannelRange.usual(channel).contains(thousandfold));
-    } else if (numbers.lastPlace() < 0) {
-      grouped.other(numbers.lastPlace());
+    } else if (number.lastPlace() < 0) {
+      grouped.other(number.lastPlace());
     }
     if (value < previous) {
       fell(row);
     }
     previous = value;
     previousRow = row;
-    places.add(row, numbers.lastPlace(), value == 0);
+    places.add(row, number.lastPlace(), value == 0);
     if (!Double.isNaN(second)) {
-      add(second, value, row.line());
+      add(second, value, row.line(), number.lastPlace());
     }
   }
 
@@ -113,14 +120,14 @@ final class ChannelColumn {
    * Keeps a value. It does not count as displayed if columns.csv scales it, if its unit is not a
    * power of ten, or if it has more places than displays have.
    */
-  private void add(double second, double value, int line) {
+  private void add(double second, double value, int line, int lastPlace) {
     double one = unit.toBase(1);
-    int decimals = Math.max(0, -numbers.lastPlace());
+    int decimals = Math.max(0, -lastPlace);
     boolean displayed = column.scale().isNone() && decimals <= MAX_DISPLAYED_PLACES;
     if (displayed && one == 1) {
       readings.addWritten(second, value, line, decimals);
     } else if (displayed && one == 1e-3) {
-      readings.addWritten(second, value, line, Math.max(0, 3 - numbers.lastPlace()));
+      readings.addWritten(second, value, line, Math.max(0, 3 - lastPlace));
     } else {
       readings.add(second, value, line);
     }

@@ -107,7 +107,7 @@ public final class TimeColumn {
       return Double.NaN;
     }
     written++;
-    Optional<TimeReading> time = reader.read(row, column);
+    Optional<TimeReading> time = reader.read(column.cellIn(row), row.line(), column.number());
     if (time.isEmpty()) {
       return Double.NaN;
     }

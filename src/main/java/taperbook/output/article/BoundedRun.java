@@ -4,24 +4,28 @@ import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
+import taperbook.diagnostics.BoundedTask;
 import taperbook.i18n.Texts;
 
 /**
  * Executes a template with a limit on its steps, so that an endless loop or recursion becomes a
  * problem. A step is one iteration of a loop or one macro call.
  */
-final class BoundedRun extends Thread {
+final class BoundedRun {
   /** A library of ten thousand sessions uses a hundredth of this. */
   static final long MOST_STEPS = 30_000_000;
 
-  private static final long MOST_MILLISECONDS = 300_000;
+  private static final int MOST_SECONDS = 300;
   private static final long STACK_BYTES = 8L << 20;
 
   /** Problem text for instructions that are nested too deeply to be parsed. */
   static final String TOO_DEEP =
       Texts.of("article.bounded_run.instructions_stand_within_each_other");
+
+  private BoundedRun() {}
 
   /** The task to execute. */
   interface Work {
@@ -33,28 +37,27 @@ final class BoundedRun extends Thread {
     Template parse() throws IOException;
   }
 
-  private final Work work;
-  private long steps;
-  private @Nullable Throwable failure;
-
-  private BoundedRun(Work work) {
-    super(null, null, "template", STACK_BYTES);
-    this.work = work;
-    setDaemon(true);
-  }
-
   /** Runs to completion, or returns the reason for the failure. */
   static Optional<String> run(Work work) throws TemplateException, IOException {
-    BoundedRun run = new BoundedRun(work);
-    run.start();
+    AtomicLong steps = new AtomicLong();
+    Throwable failure = null;
     try {
-      run.join(MOST_MILLISECONDS);
-    } catch (InterruptedException e) {
-      throw new IllegalStateException("interrupted while a template runs", e);
+      BoundedTask.<Boolean, Exception>within(
+          MOST_SECONDS,
+          BoundedTask.ANY_MEMORY,
+          task -> counting(steps, task),
+          () -> {
+            work.run();
+            return true;
+          });
+    } catch (BoundedTask.LimitExceeded e) {
+      return Optional.of(Texts.of("article.bounded_run.it_does_not_end"));
+    } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+      failure = e;
     }
-    return run.isAlive()
-        ? Optional.of(Texts.of("article.bounded_run.it_does_not_end"))
-        : run.outcome();
+    return steps.get() > MOST_STEPS
+        ? Optional.of(Texts.of("article.bounded_run.it_takes_more_than_steps", MOST_STEPS))
+        : reason(failure);
   }
 
   /** Parses a template; empty if it is nested too deeply. */
@@ -64,10 +67,18 @@ final class BoundedRun extends Thread {
     return Optional.ofNullable(parsed.get());
   }
 
-  private Optional<String> outcome() throws TemplateException, IOException {
-    if (steps > MOST_STEPS) {
-      return Optional.of(Texts.of("article.bounded_run.it_takes_more_than_steps", MOST_STEPS));
-    }
+  /** Returns a thread that counts steps: the template engine calls its method at each of them. */
+  private static Thread counting(AtomicLong steps, Runnable task) {
+    return new Thread(null, task, "template", STACK_BYTES) {
+      @Override
+      public boolean isInterrupted() {
+        return steps.incrementAndGet() > MOST_STEPS || super.isInterrupted();
+      }
+    };
+  }
+
+  private static Optional<String> reason(@Nullable Throwable failure)
+      throws TemplateException, IOException {
     if (failure instanceof StackOverflowError) {
       return Optional.of(Texts.of("article.bounded_run.it_calls_itself_without_end"));
     }
@@ -87,22 +98,5 @@ final class BoundedRun extends Thread {
       throw new IllegalStateException("a template failed", failure);
     }
     return Optional.empty();
-  }
-
-  /** The template engine calls this at each step. */
-  @Override
-  public boolean isInterrupted() {
-    return ++steps > MOST_STEPS || super.isInterrupted();
-  }
-
-  @Override
-  public void run() {
-    try {
-      work.run();
-    } catch (TemplateException | IOException | RuntimeException e) {
-      failure = e;
-    } catch (StackOverflowError | OutOfMemoryError e) {
-      failure = e;
-    }
   }
 }

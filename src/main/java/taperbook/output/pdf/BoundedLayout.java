@@ -3,35 +3,18 @@ package taperbook.output.pdf;
 import com.openhtmltopdf.pdfboxout.PDFCreationListener;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import java.io.IOException;
-import java.util.concurrent.TimeUnit;
-import org.jspecify.annotations.Nullable;
+import taperbook.diagnostics.BoundedTask;
 import taperbook.i18n.Texts;
 
-/**
- * Lays out a page with limits on pages and time. The library cannot be interrupted: a layout that
- * takes too long is abandoned on a daemon thread.
- */
-final class BoundedLayout extends Thread {
+/** Lays out a page with limits on pages and time. */
+final class BoundedLayout {
   /** Maximum number of pages of a PDF; {@code verify} has the same limit. */
   static final int MOST_PAGES = 5000;
 
-  private static final long MOST_SECONDS = 600;
+  private static final int MOST_SECONDS = 600;
   private static final long STACK_BYTES = 64L << 20;
 
-  private final Work work;
-  private byte[] pdf = new byte[0];
-  private @Nullable Throwable failure;
-
-  private BoundedLayout(Work work) {
-    super(null, null, "layout", STACK_BYTES);
-    this.work = work;
-    setDaemon(true);
-  }
-
-  /** The layout task. */
-  interface Work {
-    byte[] pdf() throws IOException;
-  }
+  private BoundedLayout() {}
 
   /**
    * Returns the PDF.
@@ -39,48 +22,20 @@ final class BoundedLayout extends Thread {
    * @throws LayoutException if layout fails for a reason that may be in the template
    * @throws IOException if it cannot be written
    */
-  static byte[] of(Work work) throws IOException {
-    BoundedLayout layout = new BoundedLayout(work);
-    layout.start();
+  static byte[] of(BoundedTask.Work<byte[], IOException> work) throws IOException {
     try {
-      TimeUnit.SECONDS.timedJoin(layout, MOST_SECONDS);
-    } catch (InterruptedException e) {
-      layout.interrupt();
-      throw new IllegalStateException("interrupted while a page is laid out", e);
-    }
-    if (layout.isAlive()) {
-      layout.interrupt();
+      return BoundedTask.within(
+          MOST_SECONDS,
+          BoundedTask.ANY_MEMORY,
+          task -> new Thread(null, task, "layout", STACK_BYTES),
+          work);
+    } catch (BoundedTask.LimitExceeded e) {
       throw new LayoutException(
           Texts.of("pdf.bounded_layout.pages_that_are_not_laid", MOST_SECONDS));
-    }
-    return layout.outcome();
-  }
-
-  private byte[] outcome() throws IOException {
-    if (failure instanceof IOException e) {
-      throw e;
-    }
-    if (failure instanceof StackOverflowError) {
+    } catch (StackOverflowError e) {
       throw new LayoutException(Texts.of("pdf.bounded_layout.elements_within_each_other_too"));
-    }
-    if (failure instanceof OutOfMemoryError) {
+    } catch (OutOfMemoryError e) {
       throw new LayoutException(Texts.of("pdf.bounded_layout.pages_that_need_more_memory"));
-    }
-    if (failure instanceof RuntimeException e) {
-      throw e;
-    }
-    if (failure instanceof Error e) {
-      throw e;
-    }
-    return pdf;
-  }
-
-  @Override
-  public void run() {
-    try {
-      pdf = work.pdf();
-    } catch (IOException | RuntimeException | Error e) {
-      failure = e;
     }
   }
 

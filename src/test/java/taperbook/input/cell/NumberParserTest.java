@@ -3,13 +3,31 @@ package taperbook.input.cell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static taperbook.input.Given.problems;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import taperbook.diagnostics.ProblemLog;
 
 final class NumberParserTest {
   private static final String EXPECTED = "expected a number from -50 to 4000 kW. To mend: ";
+
+  @Test
+  void plain_decimals_are_those_that_the_pattern_gives() {
+    Random random = new Random(1);
+    NumberParser numbers = NumberParser.forCells(false, new ProblemLog("r.csv"));
+    for (int i = 0; i < 20_000; i++) {
+      String digits = Long.toString(random.nextLong(1_000_000_000_000L));
+      int point = random.nextInt(digits.length());
+      String cell =
+          (random.nextBoolean() ? "-" : "")
+              + (point == 0 ? digits : digits.substring(0, point) + "." + digits.substring(point));
+      CellNumber expected = CellNumber.parse(cell);
+
+      assertThat(numbers.read(cell, 2, 1, "a number")).as(cell).contains(expected);
+    }
+  }
 
   @ParameterizedTest
   @ValueSource(

@@ -26,7 +26,7 @@ final class ProblemLogTest {
     assertThat(log.list().get(50).sentence())
         .isEqualTo(
             "a.csv: found 3 more problems; expected a file without problems."
-                + " To mend: mend those above, then check again. [more-problems]");
+                + " To fix: fix those above, then check again. [more-problems]");
   }
 
   @Test

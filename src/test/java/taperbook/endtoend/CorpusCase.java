@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * @param kind the heading of the case
  * @param title what is wrong
  * @param edits lines such as {@code R: old => new}
- * @param problems lines such as {@code R:4:3 [cell-not-a-number] found | expected | to mend}
+ * @param problems lines such as {@code R:4:3 [cell-not-a-number] found | expected | to fix}
  */
 record CorpusCase(String kind, String title, List<String> edits, List<String> problems) {
   private static final Map<String, String> SHORT =

@@ -99,7 +99,7 @@ final class CorrectionsTest {
     Document page = Jsoup.parse(place.text("reports/finch-first-look/report.html"));
     assertThat(page.text().replace('\u00a0', ' '))
         .contains("These windows are those of the version of 24 April 2026")
-        .contains("found anew they would be 15 % to 80 % and 33 % to 80 %.");
+        .contains("determined again they would be 15 % to 80 % and 33 % to 80 %.");
     assertThat(page.select(".corrections table.moved tbody tr").size()).isBetween(1, 14);
     assertThat(page.select(".corrections").text()).contains(cause);
 

@@ -231,7 +231,7 @@ final class FaultsTest {
         .containsExactly(
             READINGS
                 + ": found only conditions.csv in its folder; expected a file of this name."
-                + " To mend: write the file, or rename the one that is meant. [file-missing]");
+                + " To fix: write the file, or rename the one that is meant. [file-missing]");
   }
 
   private String report() {

@@ -63,7 +63,7 @@ final class FuzzTest {
         .containsExactly(
             "reports/look.md: found rows of signs such as > - * [ that nest too deep or are too"
                 + " many to be taken in; expected at most 60 levels of quotations, lists and"
-                + " emphasis within each other. To mend: take out those rows of signs."
+                + " emphasis within each other. To fix: take out those rows of signs."
                 + " [template-broken]");
   }
 

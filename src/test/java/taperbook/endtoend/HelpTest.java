@@ -137,7 +137,7 @@ final class HelpTest {
     assertThat(place.err())
         .contains(
             """
-                to mend   write the number alone; the unit stands in the
+                to fix    write the number alone; the unit is in the
                           column head
             """)
         .doesNotContain("\u001b[3");

@@ -141,7 +141,7 @@ final class LibraryTest {
         .contains("error  reports/library.md")
         .contains("found     no session in sessions/ that can be used")
         .contains("expected  at least one session for a library")
-        .contains("to mend   add a session")
+        .contains("to fix    add a session")
         .contains("[library-empty]");
     assertThat(place.out()).isEqualTo("library  refused\n");
   }

@@ -125,7 +125,7 @@ final class ReportKills {
       versions.add(hashes(project.resolve("reports/look")));
       expectDone(start(project, "verify", project.resolve("reports/look/report.pdf").toString()));
     }
-    expect(!versions.get(0).equals(versions.get(1)), "a mended reading makes another version");
+    expect(!versions.get(0).equals(versions.get(1)), "a corrected reading makes another version");
   }
 
   private boolean killOnce(Path project) throws IOException, InterruptedException {

@@ -168,7 +168,7 @@ final class WatchTest {
             .then(() -> write("reports/all.md", good))
             .idle());
     assertThat(place.out())
-        .containsSubsequence("all  made", "all  refused", "all  mended; what is published");
+        .containsSubsequence("all  made", "all  refused", "all  fixed; what is published");
     assertThat(count("all  made")).isEqualTo(1);
   }
 

@@ -47,7 +47,7 @@ final class PairTextTest {
             "Between 43 % and 45.5 % the curves cross, by the readings at 44.2 %.",
             "From 45.5 % to 70 % B took more power than A, by 12 kW (give or take 1.0 kW) on"
                 + " average, and was quicker there by 40 s (give or take 10 s).",
-            "Elsewhere the readings cannot tell the two apart.");
+            "Elsewhere the readings cannot distinguish the two.");
   }
 
   @Test
@@ -58,7 +58,7 @@ final class PairTextTest {
         .containsExactly(
             "Over the 14 % to 80 % that both went through, the readings cannot tell which of the"
                 + " two took more power on average.",
-            "Nowhere in between can the readings tell the power of A and of B apart.");
+            "Nowhere in between do the readings distinguish the power of A from that of B.");
   }
 
   @Test
@@ -82,7 +82,7 @@ final class PairTextTest {
             new Outcome.Withheld(Message.verbatim("the sessions share no charge"))));
     assertThat(sentences(List.of()))
         .containsExactly(
-            "A and B are not held against each other curve by curve: the sessions share no"
+            "A and B are not compared with each other curve by curve: the sessions share no"
                 + " charge.");
   }
 

@@ -94,7 +94,7 @@ final class RangeTestParserTest {
                     + "wind direction to route,head,,,5\n"))
         .containsExactly(
             "t.csv:10:5: found \"5\"; expected an empty cell, as the value is no amount, for wind"
-                + " direction to route. To mend: empty the cell. [value-not-understood]");
+                + " direction to route. To fix: empty the cell. [value-not-understood]");
   }
 
   private static Facts<RangeItem> withTolerance(String row) {
@@ -122,40 +122,40 @@ final class RangeTestParserTest {
       value = {
         "wind direction to route,sideways,deg,estimated|2|\"sideways\"; expected a number from -360"
             + " to 360 deg, or one of the words head, tail, cross, variable for wind direction to"
-            + " route. To mend: write a plain number, as in 57.6, or leave the value empty and write"
+            + " route. To fix: write a plain number, as in 57.6, or leave the value empty and write"
             + " unknown under how known. [value-not-understood]",
         "wind direction to route,45,deg,|4|an empty cell; expected one of measured, displayed, from"
-            + " the maker, estimated, unknown for wind direction to route. To mend: write how the"
+            + " the maker, estimated, unknown for wind direction to route. To fix: write how the"
             + " value is known. [how-known-not-understood]",
         "odometer correction,1.3,1,measured|2|\"1.3\"; expected a factor from 0.8 to 1.2 for"
-            + " odometer correction. To mend: correct the value, or its unit. [value-out-of-range]",
+            + " odometer correction. To fix: correct the value, or its unit. [value-out-of-range]",
         "odometer correction,21,%,measured|2|\"21\"; expected an excess from -20 to 20 % for"
-            + " odometer correction. To mend: correct the value, or its unit. [value-out-of-range]",
-        "odometer correction,1,1,measured|2|\"1\", which by its last digit is a factor from 0.5 to"
-            + " 1.5; expected a factor known to 2 % or better for odometer correction. To mend:"
-            + " write more digits, as in 1.00, or what it may be off by in a column \"give or"
-            + " take\". [digits-too-few]",
-        "odometer correction,1.0,1,measured|2|\"1.0\", which by its last digit is a factor from"
-            + " 0.95 to 1.05; expected a factor known to 2 % or better for odometer correction. To"
-            + " mend: write more digits, as in 1.00, or what it may be off by in a column \"give or"
-            + " take\". [digits-too-few]",
-        "odometer correction,1e1,%,measured|2|\"1e1\", which by its last digit is a factor from"
-            + " 1.05 to 1.15; expected a factor known to 2 % or better for odometer correction. To"
-            + " mend: write more digits, as in 1.00, or what it may be off by in a column \"give or"
-            + " take\". [digits-too-few]",
+            + " odometer correction. To fix: correct the value, or its unit. [value-out-of-range]",
+        "odometer correction,1,1,measured|2|\"1\", which by its last digit is a factor"
+            + " from 0.5 to 1.5; expected a factor known to 2 % or better for odometer"
+            + " correction. To fix: write more digits, as in 1.00, or what it may be off by in"
+            + " a column \"give or take\". [digits-too-few]",
+        "odometer correction,1.0,1,measured|2|\"1.0\", which by its last digit is a"
+            + " factor from 0.95 to 1.05; expected a factor known to 2 % or better for"
+            + " odometer correction. To fix: write more digits, as in 1.00, or what it may be"
+            + " off by in a column \"give or take\". [digits-too-few]",
+        "odometer correction,1e1,%,measured|2|\"1e1\", which by its last digit is a"
+            + " factor from 1.05 to 1.15; expected a factor known to 2 % or better for"
+            + " odometer correction. To fix: write more digits, as in 1.00, or what it may be"
+            + " off by in a column \"give or take\". [digits-too-few]",
         "odometer correction,2,percent,measured|3|\"percent\"; expected one of the units 1, % for"
-            + " odometer correction. To mend: write %. [unit-not-understood]",
+            + " odometer correction. To fix: write %. [unit-not-understood]",
         "distance,0,mi,displayed|2|\"0\"; expected a number above 0 and up to 1864.1 mi for"
-            + " distance. To mend: correct the value, or its unit. [value-out-of-range]",
+            + " distance. To fix: correct the value, or its unit. [value-out-of-range]",
         "energy used,0,kWh,displayed|2|\"0\"; expected a number above 0 and up to 1000 kWh for"
-            + " energy used. To mend: correct the value, or its unit. [value-out-of-range]",
+            + " energy used. To fix: correct the value, or its unit. [value-out-of-range]",
         "average speed,70,mph,measured|3|\"mph\"; expected one of the units km/h, mi/h, m/s for"
-            + " average speed. To mend: write mi/h. [unit-not-understood]",
+            + " average speed. To fix: write mi/h. [unit-not-understood]",
         "consumption displayed,0,mi/kWh,displayed|2|\"0\"; expected a number from 0.4 to 31 mi/kWh"
-            + " for consumption displayed. To mend: correct the value, or its unit."
+            + " for consumption displayed. To fix: correct the value, or its unit."
             + " [value-out-of-range]",
         "air pressure,2.5,bar,measured|2|\"2.5\"; expected a number from 0.3 to 1.1 bar for air"
-            + " pressure. To mend: correct the value, or its unit. [value-out-of-range]",
+            + " pressure. To fix: correct the value, or its unit. [value-out-of-range]",
       })
   void invalid_values_of_every_kind_are_reported(String row, int cell, String expected) {
     String item = row.substring(0, row.indexOf(','));
@@ -175,7 +175,7 @@ final class RangeTestParserTest {
     assertThat(problems(RANGE_TEST.replace("end soc,11", "end soc,92")))
         .containsExactly(
             "t.csv:6:2: found end soc \"92\" with start soc \"92\" on line 5; expected a state of"
-                + " charge that is lower at the end of the drive than at its start. To mend: correct"
+                + " charge that is lower at the end of the drive than at its start. To fix: correct"
                 + " one of the two. [facts-contradict]");
   }
 

@@ -34,9 +34,9 @@ final class RecordingFaultsTest {
     assertThat(energy.lastValue()).isCloseTo(5.98, within(1e-9));
     assertThat(Given.sentences(checked))
         .containsExactly(
-            "r.csv:302:2: found \"0.00\" after \"2.99\" on line 301; expected an energy counter that"
-                + " does not begin anew; it is carried on from what it showed before. To mend:"
-                + " leave it, or leave the column out so that energy follows from the power."
+            "r.csv:302:2: found \"0.00\" after \"2.99\" on line 301; expected an energy"
+                + " counter that is not reset; it continues from its earlier value. To fix: leave"
+                + " it, or leave the column out so that energy follows from the power."
                 + " [energy-reset]");
     // Thirty readings determine the rate: (0.30 + 0.01) / 30 kWh/s, plus a step: 0.0203.
     assertThat(checked.value().orElseThrow().caveats())
@@ -44,8 +44,8 @@ final class RecordingFaultsTest {
         .containsExactly(
             tuple(
                 Caveat.Kind.ENERGY_COUNTER,
-                "The counter of energy added began anew once, at r.csv:302. It is carried on from"
-                    + " what it showed before; up to 0.02 kWh in between were not counted."));
+                "The counter of energy added was reset once, at r.csv:302. It continues from its"
+                    + " earlier value; up to 0.02 kWh in between were not counted."));
   }
 
   @Test
@@ -56,7 +56,7 @@ final class RecordingFaultsTest {
         .containsExactly(
             "r.csv:3:2: found 58 kW beside the note \"pause to look\"; expected no power, or an"
                 + " empty cell, in a row whose note begins with \"pause\"; it is not taken as a"
-                + " pause. To mend: write \"pause\" beside the rows in which charging stood still,"
+                + " pause. To fix: write \"pause\" beside the rows in which charging stood still,"
                 + " or begin the note with another word. [pause-with-power]");
   }
 
@@ -68,10 +68,10 @@ final class RecordingFaultsTest {
                 "elapsed [s],energy added [kWh]\n"
                     + rows(60, i -> 10 * i + "," + BigDecimal.valueOf(i < 30 ? i : i - 30, 1))))
         .containsExactly(
-            "r.csv:32:2: found \"0.0\" after \"2.9\" on line 31; expected an energy counter that"
-                + " does not fall during charging. To mend: leave the column out: the counter began"
-                + " anew, up to 0.203 kWh were not counted, and energy then follows from the power."
-                + " [energy-falls]");
+            "r.csv:32:2: found \"0.0\" after \"2.9\" on line 31; expected an energy counter"
+                + " that does not fall during charging. To fix: leave the column out: the counter"
+                + " was reset, up to 0.203 kWh were not counted, and energy then follows from the"
+                + " power. [energy-falls]");
   }
 
   @Test
@@ -82,7 +82,7 @@ final class RecordingFaultsTest {
                     + rows(60, i -> i + "," + BigDecimal.valueOf(i < 30 ? i : i - 8, 2))))
         .singleElement()
         .asString()
-        .endsWith("To mend: correct it, or leave the cell empty. [energy-falls]");
+        .endsWith("To fix: correct it, or leave the cell empty. [energy-falls]");
   }
 
   @Test
@@ -94,7 +94,7 @@ final class RecordingFaultsTest {
     assertThat(Given.sentences(checked))
         .containsExactly(
             "r.csv:62:1: found no row for 31 s before this one; expected one each 1 s, as"
-                + " elsewhere. To mend: leave it, if the recording stopped there. [dropout]");
+                + " elsewhere. To fix: leave it, if the recording stopped there. [dropout]");
     assertThat(checked.value().orElseThrow().caveats())
         .extracting(Caveat::kind, Caveat::sentence)
         .containsExactly(
@@ -112,7 +112,7 @@ final class RecordingFaultsTest {
                     + rows(200, i -> i + ",10," + (i > 49 && i < 60 ? "" : "50"))))
         .containsExactly(
             "r.csv:62:3: found no reading of power for 11 s before this one; expected one each 1 s,"
-                + " as elsewhere. To mend: leave it, if the recording stopped there. [dropout]");
+                + " as elsewhere. To fix: leave it, if the recording stopped there. [dropout]");
   }
 
   @Test

@@ -48,7 +48,7 @@ final class SeasonCheckTest {
     assertThat(problems(List.of(MAIN, session(WARM, WARM.replace("12", "10"))), List.of()))
         .containsExactly(
             "c.csv:6: found 10 Cel for the cold run of a pair under season; expected more than 2 Cel"
-                + " below the 12 Cel of the warm run in c.csv. To mend: name the warm run first, or"
+                + " below the 12 Cel of the warm run in c.csv. To fix: name the warm run first, or"
                 + " take the pair out of season. [facts-contradict]");
     assertThat(problems(List.of(session(WARM, WARM.replace("12", "-3")), MAIN), List.of()))
         .singleElement()
@@ -67,7 +67,7 @@ final class SeasonCheckTest {
             problems(List.of(MAIN, session(WARM, "ambient temperature,,Cel,unknown")), List.of()))
         .containsExactly(
             "c.csv:6: found an ambient temperature that is not known, of a run under season;"
-                + " expected the temperature of the air, which tells warm from cold. To mend: state"
+                + " expected the temperature of the air, which distinguishes warm from cold. To fix: state"
                 + " it, or take the pair out of season. [item-missing]");
   }
 
@@ -79,7 +79,7 @@ final class SeasonCheckTest {
                 List.of(drive("50,degF", "70,degF"), drive("Northmoor Finch", "Veldt Carrier"))))
         .containsExactly(
             "t.csv:3: found the vehicle \"Veldt Carrier\" of a run under season; expected the"
-                + " vehicle of the reported session, \"Northmoor Finch\". To mend: write the vehicle"
+                + " vehicle of the reported session, \"Northmoor Finch\". To fix: write the vehicle"
                 + " alike if it is the same, or take the pair out of season. [facts-contradict]");
   }
 }

@@ -129,12 +129,12 @@ final class SessionParserTest {
     assertThat(Given.sentences(checked))
         .containsExactly(
             "r.csv:1:3: found \"powr [kW]\"; expected a column that this file can have; this one is"
-                + " ignored. To mend: write \"power [kW]\" if that is meant, else leave it."
+                + " ignored. To fix: write \"power [kW]\" if that is meant, else leave it."
                 + " [column-ignored]",
             "r.csv:1:4: found \"driver\"; expected a column that this file can have; this one is"
-                + " ignored. To mend: leave it, if it is not needed. [column-ignored]",
+                + " ignored. To fix: leave it, if it is not needed. [column-ignored]",
             "r.csv:1:5: found a column without a head; expected a column that this file can have;"
-                + " this one is ignored. To mend: leave it, if it is not needed."
+                + " this one is ignored. To fix: leave it, if it is not needed."
                 + " [column-ignored]");
   }
 
@@ -146,7 +146,7 @@ final class SessionParserTest {
     assertThat(Given.sentences(checked))
         .containsExactly(
             "r.csv:5:2: found \"11\" after \"12\" on line 3; expected a state of charge that does"
-                + " not fall during charging; the value is kept. To mend: correct it, if it is a"
+                + " not fall during charging; the value is kept. To fix: correct it, if it is a"
                 + " slip. [soc-falls]");
   }
 
@@ -157,10 +157,10 @@ final class SessionParserTest {
                 "elapsed [s],energy added [kWh],station energy [kWh]\n0,1,1\n1,0.9,2\n2,3,1.5\n"))
         .containsExactly(
             "r.csv:3:2: found \"0.9\" after \"1\" on line 2; expected an energy counter that does"
-                + " not fall during charging. To mend: correct it, or leave the cell empty."
+                + " not fall during charging. To fix: correct it, or leave the cell empty."
                 + " [energy-falls]",
             "r.csv:4:3: found \"1.5\" after \"2\" on line 3; expected an energy counter that does"
-                + " not fall during charging. To mend: correct it, or leave the cell empty."
+                + " not fall during charging. To fix: correct it, or leave the cell empty."
                 + " [energy-falls]");
   }
 
@@ -170,10 +170,10 @@ final class SessionParserTest {
         .filteredOn(p -> !p.contains("column-ignored"))
         .containsExactly(
             "r.csv:3:1: found readings without a time; expected a time in each row that has a"
-                + " reading or a note. To mend: write the time, or take the row away."
+                + " reading or a note. To fix: write the time, or remove the row."
                 + " [time-missing]",
             "r.csv:4:1: found readings without a time; expected a time in each row that has a"
-                + " reading or a note. To mend: write the time, or take the row away."
+                + " reading or a note. To fix: write the time, or remove the row."
                 + " [time-missing]");
   }
 
@@ -182,13 +182,13 @@ final class SessionParserTest {
     assertThat(problems("elapsed [s],soc [%]\n0,10\n"))
         .containsExactly(
             "r.csv: found one row with a time; expected at least two rows with a time, and readings"
-                + " of state of charge, power or energy. To mend: write more of the session down."
+                + " of state of charge, power or energy. To fix: write more of the session down."
                 + " [too-few-readings]");
     assertThat(problems("elapsed [s],soc [%],voltage [V]\n0,,400\n1,,401\n"))
         .containsExactly(
-            "r.csv: found no reading of state of charge, power or energy; expected at least two"
-                + " rows with a time, and readings of state of charge, power or energy. To mend:"
-                + " write more of the session down. [too-few-readings]");
+            "r.csv: found no reading of state of charge, power or energy; expected at least"
+                + " two rows with a time, and readings of state of charge, power or energy. To"
+                + " fix: write more of the session down. [too-few-readings]");
   }
 
   @Test
@@ -201,14 +201,14 @@ final class SessionParserTest {
                 1,100,-76,1864,1000000
                 """))
         .containsExactly(
-            "r.csv:2:2: found \"100.5\"; expected a number from 0 to 100 %. To mend: correct the"
+            "r.csv:2:2: found \"100.5\"; expected a number from 0 to 100 %. To fix: correct the"
                 + " value, or the unit in the column head. [cell-out-of-range]",
-            "r.csv:2:3: found \"-77\"; expected a number from -76 to 248 degF. To mend: correct the"
+            "r.csv:2:3: found \"-77\"; expected a number from -76 to 248 degF. To fix: correct the"
                 + " value, or the unit in the column head. [cell-out-of-range]",
-            "r.csv:2:4: found \"1865\"; expected a number from 0 to 1864.1 mi. To mend: correct the"
+            "r.csv:2:4: found \"1865\"; expected a number from 0 to 1864.1 mi. To fix: correct the"
                 + " value, or the unit in the column head. [cell-out-of-range]",
-            "r.csv:2:5: found \"-50001\"; expected a number from -50000 to 4000000 W. To mend:"
-                + " correct the value, or the unit in the column head. [cell-out-of-range]");
+            "r.csv:2:5: found \"-50001\"; expected a number from -50000 to 4000000 W. To"
+                + " fix: correct the value, or the unit in the column head. [cell-out-of-range]");
   }
 
   @ParameterizedTest

@@ -30,10 +30,10 @@ final class StopsCheckTest {
     assertThat(StopsCheck.check(MAIN, stops).stream().map(Problem::sentence))
         .containsExactly(
             "c.csv:3: found a stop whose vehicle is \"Veldt Carrier\"; expected the vehicle of the"
-                + " reported session, \"Northmoor Finch\". To mend: take the stop out of the front"
-                + " matter, or mend what is wrong. [facts-contradict]",
-            "c.csv:2: found a stop whose date is \"2026-03-15\"; expected the date of the reported"
-                + " session, \"2026-03-14\". To mend: take the stop out of the front matter, or mend"
-                + " what is wrong. [facts-contradict]");
+                + " reported session, \"Northmoor Finch\". To fix: take the stop out of the front"
+                + " matter, or fix what is wrong. [facts-contradict]",
+            "c.csv:2: found a stop whose date is \"2026-03-15\"; expected the date of the"
+                + " reported session, \"2026-03-14\". To fix: take the stop out of the front"
+                + " matter, or fix what is wrong. [facts-contradict]");
   }
 }

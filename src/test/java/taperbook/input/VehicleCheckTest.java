@@ -35,10 +35,10 @@ final class VehicleCheckTest {
     assertThat(problems.stream().map(Problem::sentence))
         .containsExactly(
             "t.csv:3: found the vehicle \"Northmor Finch\"; expected the vehicle of a session in the"
-                + " report: \"Northmoor Finch\", \"Veldt Carrier\". To mend: write \"Northmoor"
+                + " report: \"Northmoor Finch\", \"Veldt Carrier\". To fix: write \"Northmoor"
                 + " Finch\" if they are the same. [vehicle-differs]",
             "t.csv:3: found the vehicle \"Bicycle\"; expected the vehicle of a session in the report:"
-                + " \"Northmoor Finch\", \"Veldt Carrier\". To mend: name a range test of that"
+                + " \"Northmoor Finch\", \"Veldt Carrier\". To fix: name a range test of that"
                 + " vehicle, or leave this one out. [vehicle-differs]");
   }
 
@@ -54,7 +54,7 @@ final class VehicleCheckTest {
         .containsExactly(
             "t.csv:9: found the ambient temperature 70 degF, and 50 degF in t.csv, which is named"
                 + " first: no number rests on this drive; expected air temperatures within 5 Cel of"
-                + " the first. To mend: name a drive in like weather, or take this one out of the"
+                + " the first. To fix: name a drive in like weather, or take this one out of the"
                 + " front matter. [range-test-unused]");
   }
 
@@ -73,7 +73,7 @@ final class VehicleCheckTest {
         .containsExactly(
             "t.csv:8: found the average speed 90 km/h, and 110 km/h in t.csv, which is named"
                 + " first: no number rests on this drive; expected a speed within 3 km/h of the"
-                + " first, or drives at three speeds for a range over speed. To mend: name a drive"
+                + " first, or drives at three speeds for a range over speed. To fix: name a drive"
                 + " at a third speed, or take this one out of the front matter. [range-test-unused]");
   }
 

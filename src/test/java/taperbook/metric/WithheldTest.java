@@ -106,7 +106,7 @@ final class WithheldTest {
   void a_display_that_no_longer_rises_gives_no_bound() {
     Numbers numbers = Sessions.measure(shown(50, 51, 50), new SocWindow(50, 51)).main().numbers();
     assertThat(reason(numbers, "time_soc_50_51"))
-        .isEqualTo("the state of charge gained is not more than its display can tell");
+        .isEqualTo("the state of charge gained is not more than its display can show");
   }
 
   @Test

@@ -19,7 +19,7 @@ final class FigureCheckTest {
     assertThat(sentences("Text.\n\nThe car **peaked at 184 kW** there.\n"))
         .containsExactly(
             "reports/finch.md:14:21: found \"The car peaked at 184 kW there.\", 13 kW more than the"
-                + " result; expected peak power: 171 kW, give or take 0.5 kW. To mend: write"
+                + " result; expected peak power: 171 kW, give or take 0.5 kW. To fix: write"
                 + " ${number(\"peak_power\")}, or correct the figure, or end the line with"
                 + " <!-- deliberate --> if it is meant to differ. [figure-contradicted]");
   }
@@ -55,7 +55,7 @@ final class FigureCheckTest {
         .containsExactly(
             "reports/finch.md:12: found a mark <!-- deliberate --> on a line where nothing is"
                 + " contradicted; expected the mark only on a line with a figure that differs from"
-                + " the results on purpose. To mend: take the mark away. [mark-not-needed]");
+                + " the results on purpose. To fix: remove the mark. [mark-not-needed]");
   }
 
   @Test

@@ -52,7 +52,7 @@ final class InputChangesTest {
         .extracting(InputChange::words)
         .containsExactly(
             READINGS + ":1: “a,b” became “a,c”",
-            READINGS + ":3: taken away, “3,4”",
+            READINGS + ":3: removed, “3,4”",
             READINGS + ":4: new, “7,8”");
     assertThat(text(changes.get(0))).isEqualTo("a,b\n1,2\n5,6\n7,8\n");
     assertThat(text(changes.get(1))).isEqualTo("a,c\n1,2\n3,4\n5,6\n7,8\n");
@@ -87,7 +87,7 @@ final class InputChangesTest {
     List<InputChange> changes = InputChanges.between(one, other, 10);
     assertThat(changes)
         .extracting(InputChange::words)
-        .containsExactly(FACTS + ": a new file", READINGS + ": taken away");
+        .containsExactly(FACTS + ": a new file", READINGS + ": removed");
     assertThat(changes.get(0).undone()).isEmpty();
     assertThat(changes.get(1).undone()).containsOnlyKeys(READINGS, FACTS);
   }

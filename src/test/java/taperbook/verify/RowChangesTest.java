@@ -33,7 +33,7 @@ final class RowChangesTest {
     assertThat(between("head\na,1\nb,2\nc,3\n", "head\na,1\nc,3\n"))
         .containsExactly(new RowChange(FILE, 3, 0, "b,2", ""));
     assertThat(new RowChange(FILE, 3, 0, "b,2", "").words())
-        .isEqualTo(FILE + ":3: taken away, \u201cb,2\u201d");
+        .isEqualTo(FILE + ":3: removed, \u201cb,2\u201d");
   }
 
   @Test

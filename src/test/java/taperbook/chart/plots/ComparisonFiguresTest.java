@@ -107,7 +107,7 @@ final class ComparisonFiguresTest {
         .contains("Over the 14 % to 82 % that both went through, A took 23.1 kW")
         .contains("A takes more from 14 % to 54 %, by 35.1 kW (give or take 1.9 kW) on the mean;")
         .contains("B takes more from 78.5 % to 82 %, by 6 kW")
-        .contains("elsewhere the readings cannot tell them apart.")
+        .contains("elsewhere the readings cannot distinguish them.")
         .contains("The curves cross at 76.2 % (give or take 2.3 %).");
     assertThat(plain(figure.textAlternative()))
         .contains("14 %: 74 kW (70 to 78);")
@@ -143,7 +143,7 @@ final class ComparisonFiguresTest {
   @Test
   void indistinguishable_curves_are_reported_as_such() {
     assertThat(figure(Comparisons.named("same-curve"), "difference-over-soc").caption())
-        .contains("The readings cannot tell them apart anywhere.");
+        .contains("The readings cannot distinguish them anywhere.");
   }
 
   @Test

@@ -13,33 +13,33 @@ final class ColumnsTest {
     assertThat(problems("elapsed,soc,power\n0:00,10,5\n1:00,11,5\n"))
         .containsExactly(
             "r.csv:1:1: found \"elapsed\"; expected one of the units [min:s], [h:min:s], [s],"
-                + " [min], [h] in square brackets. To mend: write \"elapsed [min:s]\" if that is its"
+                + " [min], [h] in square brackets. To fix: write \"elapsed [min:s]\" if that is its"
                 + " unit. [column-without-unit]",
-            "r.csv:1:2: found \"soc\"; expected the unit [%] in square brackets. To mend: write"
+            "r.csv:1:2: found \"soc\"; expected the unit [%] in square brackets. To fix: write"
                 + " \"soc [%]\". [column-without-unit]",
             "r.csv:1:3: found \"power\"; expected one of the units [kW], [W] in square brackets."
-                + " To mend: write \"power [kW]\" if that is its unit. [column-without-unit]");
+                + " To fix: write \"power [kW]\" if that is its unit. [column-without-unit]");
   }
 
   @Test
   void a_unit_without_square_brackets_is_refused() {
     assertThat(problems("elapsed [s],soc (%),power kW\n0,10,5\n1,11,5\n"))
         .containsExactly(
-            "r.csv:1:2: found \"soc (%)\"; expected the unit [%] in square brackets. To mend: write"
+            "r.csv:1:2: found \"soc (%)\"; expected the unit [%] in square brackets. To fix: write"
                 + " \"soc [%]\". [column-without-unit]",
             "r.csv:1:3: found \"power kW\"; expected one of the units [kW], [W] in square brackets."
-                + " To mend: write \"power [kW]\". [column-without-unit]");
+                + " To fix: write \"power [kW]\". [column-without-unit]");
   }
 
   @Test
   void unknown_unit_is_refused() {
     assertThat(problems("elapsed [s],power [PS]\n0,10\n1,11\n"))
         .containsExactly(
-            "r.csv:1:2: found \"power [PS]\"; expected one of the units [kW], [W]. To mend: convert"
+            "r.csv:1:2: found \"power [PS]\"; expected one of the units [kW], [W]. To fix: convert"
                 + " the column and write its unit, as in \"power [kW]\". [column-unit-unknown]");
     assertThat(problems("elapsed [s],soc [%],note [text]\n0,10,\n1,11,\n"))
         .containsExactly(
-            "r.csv:1:3: found \"note [text]\"; expected no unit. To mend: write \"note\"."
+            "r.csv:1:3: found \"note [text]\"; expected no unit. To fix: write \"note\"."
                 + " [column-unit-unknown]");
   }
 
@@ -66,7 +66,7 @@ final class ColumnsTest {
         .anyMatch(
             p ->
                 p.startsWith("r.csv:1:1: found \"" + head + "\"; expected")
-                    && p.endsWith("To mend: write \"" + meant + "\". [column-unit-unknown]"));
+                    && p.endsWith("To fix: write \"" + meant + "\". [column-unit-unknown]"));
   }
 
   @Test
@@ -80,12 +80,12 @@ final class ColumnsTest {
   void same_column_twice_is_refused() {
     assertThat(problems("elapsed [s],soc [%],SOC [%]\n0,10,1\n1,11,1\n"))
         .containsExactly(
-            "r.csv:1:3: found \"SOC [%]\" again; expected one column \"soc\". To mend: take one of"
-                + " them away, or give it another name. [column-twice]");
+            "r.csv:1:3: found \"SOC [%]\" again; expected one column \"soc\". To fix: remove"
+                + " one of them, or give it another name. [column-twice]");
     assertThat(problems("elapsed [s],clock [ISO 8601],soc [%]\n0,10:00,1\n1,10:01,1\n"))
         .containsExactly(
             "r.csv:1: found both an elapsed and a clock column; expected one column for the time."
-                + " To mend: take one of them away, or give it another name. [column-twice]");
+                + " To fix: remove one of them, or give it another name. [column-twice]");
   }
 
   @Test
@@ -94,10 +94,10 @@ final class ColumnsTest {
         .filteredOn(p -> p.contains("column-missing"))
         .containsExactly(
             "r.csv:1: found the columns \"voltage [V]\", \"a b\"; expected a column for the time,"
-                + " as in \"elapsed [min:s]\". To mend: add a column of elapsed times, or of clock"
+                + " as in \"elapsed [min:s]\". To fix: add a column of elapsed times, or of clock"
                 + " times headed \"clock [ISO 8601]\". [column-missing]",
             "r.csv:1: found the columns \"voltage [V]\", \"a b\"; expected at least one of the"
-                + " columns \"soc [%]\", \"power [kW]\", \"energy added [kWh]\". To mend: add one of"
+                + " columns \"soc [%]\", \"power [kW]\", \"energy added [kWh]\". To fix: add one of"
                 + " them. [column-missing]");
   }
 

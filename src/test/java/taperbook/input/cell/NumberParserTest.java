@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.diagnostics.ProblemLog;
 
 final class NumberParserTest {
-  private static final String EXPECTED = "expected a number from -50 to 4000 kW. To mend: ";
+  private static final String EXPECTED = "expected a number from -50 to 4000 kW. To fix: ";
 
   @Test
   void plain_decimals_are_those_that_the_pattern_gives() {
@@ -49,8 +49,8 @@ final class NumberParserTest {
         "'57,6'|write a decimal point, or part the cells of the file with semicolons",
         "'1,234.5'|write the digits without grouping, as in 1234.5",
         "'1 234'|write the digits without grouping, as in 1234.5",
-        "57 kW|write the number alone; the unit stands in the column head",
-        "57.6kW|write the number alone; the unit stands in the column head",
+        "57 kW|write the number alone; the unit is in the column head",
+        "57.6kW|write the number alone; the unit is in the column head",
         "fast|write a plain number, as in 57.6, or leave the cell empty",
         "+|write a plain number, as in 57.6, or leave the cell empty",
         ".|write a plain number, as in 57.6, or leave the cell empty",
@@ -78,8 +78,8 @@ final class NumberParserTest {
   void a_file_with_two_decimal_marks_is_refused() {
     assertThat(problems("elapsed [s];power [kW]\n0;57,6\n1;5\n2;1.234\n3;6,5\n"))
         .containsExactly(
-            "r.csv:4:2: found \"1.234\"; expected the decimal mark \",\" as on line 2. To mend:"
-                + " write all numbers of the file with one decimal mark and without grouping"
+            "r.csv:4:2: found \"1.234\"; expected the decimal mark \",\" as on line 2. To"
+                + " fix: write all numbers of the file with one decimal mark and without grouping"
                 + " digits. [cell-not-a-number]");
   }
 

@@ -15,7 +15,7 @@ final class CsvParserLimitsTest {
     assertThat(CsvParser.read(file, CsvLayout.PLAIN, 3).problems())
         .extracting(p -> p.sentence())
         .containsExactly(
-            "r.csv: found 4 lines; expected at most 3 lines. To mend: keep the rows of one session"
+            "r.csv: found 4 lines; expected at most 3 lines. To fix: keep the rows of one session"
                 + " only. [file-too-large]");
     assertThat(CsvParser.MAX_LINES).isEqualTo(10_000_000);
   }

@@ -95,15 +95,15 @@ final class CsvParserTest {
     assertThat(problems("a,b\n1,2,,x,y\n3,4\n5,6,z\n"))
         .containsExactly(
             "t.csv:2:4: found \"x\" in cell 4; expected at most 2 cells, as many as the header has."
-                + " To mend: put a cell that contains a comma between double quotes, write numbers"
+                + " To fix: put a cell that contains a comma between double quotes, write numbers"
                 + " with a decimal point, or add the missing column head. [row-too-long]",
             "t.csv:4:3: found \"z\" in cell 3; expected at most 2 cells, as many as the header has."
-                + " To mend: put a cell that contains a comma between double quotes, write numbers"
+                + " To fix: put a cell that contains a comma between double quotes, write numbers"
                 + " with a decimal point, or add the missing column head. [row-too-long]");
     assertThat(problems("a;b\n1;2;3\n"))
         .containsExactly(
             "t.csv:2:3: found \"3\" in cell 3; expected at most 2 cells, as many as the header has."
-                + " To mend: put a cell that contains the delimiter between double quotes, or add"
+                + " To fix: put a cell that contains the delimiter between double quotes, or add"
                 + " the missing column head. [row-too-long]");
   }
 
@@ -120,7 +120,7 @@ final class CsvParserTest {
     assertThat(problems(text))
         .containsExactly(
             "t.csv: found an empty file; expected a row of column heads and at least one row below"
-                + " it. To mend: write the column heads and the rows, or take the file away."
+                + " it. To fix: write the column heads and the rows, or remove the file."
                 + " [csv-empty]");
   }
 
@@ -129,7 +129,7 @@ final class CsvParserTest {
     assertThat(problems("\na,b\n,\n"))
         .containsExactly(
             "t.csv:2: found column heads without a row below them; expected at least one row."
-                + " To mend: write the rows, or take the file away. [csv-empty]");
+                + " To fix: write the rows, or remove the file. [csv-empty]");
   }
 
   @Test
@@ -137,7 +137,7 @@ final class CsvParserTest {
     assertThat(problems("a,b\n1,2\n3,\"4\n5,6\n"))
         .containsExactly(
             "t.csv:3:2: found a quote that opens here and never closes; expected quotes around"
-                + " whole cells only. To mend: put the whole cell between double quotes and double"
+                + " whole cells only. To fix: put the whole cell between double quotes and double"
                 + " those inside it. [csv-broken]");
   }
 
@@ -146,13 +146,13 @@ final class CsvParserTest {
     assertThat(problems("a,b\n1,5\" tyre\n\"x\"y,2\n\"p\nq\" ,2\n"))
         .containsExactly(
             "t.csv:2:2: found a quote inside a cell that does not begin with one; expected quotes"
-                + " around whole cells only. To mend: put the whole cell between double quotes and"
+                + " around whole cells only. To fix: put the whole cell between double quotes and"
                 + " double those inside it. [csv-broken]",
             "t.csv:3:1: found text after a closing quote; expected quotes around whole cells only."
-                + " To mend: put the whole cell between double quotes and double those inside it."
+                + " To fix: put the whole cell between double quotes and double those inside it."
                 + " [csv-broken]",
             "t.csv:5:1: found text after a closing quote; expected quotes around whole cells only."
-                + " To mend: put the whole cell between double quotes and double those inside it."
+                + " To fix: put the whole cell between double quotes and double those inside it."
                 + " [csv-broken]");
   }
 
@@ -161,7 +161,7 @@ final class CsvParserTest {
     byte[] latin = "a,b\r\n1,2\r\n3,\u00b0C\r\n".getBytes(StandardCharsets.ISO_8859_1);
     assertThat(sentences(CsvParser.read(new InputFile("t.csv", latin))))
         .containsExactly(
-            "t.csv:3: found the byte 0xb0; expected text in UTF-8. To mend: save the file again"
+            "t.csv:3: found the byte 0xb0; expected text in UTF-8. To fix: save the file again"
                 + " with the encoding UTF-8 (in a spreadsheet: CSV UTF-8). [text-not-utf8]");
   }
 

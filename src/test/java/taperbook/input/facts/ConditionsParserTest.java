@@ -144,33 +144,33 @@ final class ConditionsParserTest {
       delimiter = '|',
       value = {
         "odometer,12000,km,displayed,-1|\"-1\"; expected a give or take from 0 to 2000000 km for"
-            + " odometer. To mend: write what the value may be off by, in the unit of the value."
+            + " odometer. To fix: write what the value may be off by, in the unit of the value."
             + " [value-out-of-range]",
         "ambient temperature,12,degF,measured,400|\"400\"; expected a give or take from 0 to 324"
-            + " degF for ambient temperature. To mend: write what the value may be off by, in the"
+            + " degF for ambient temperature. To fix: write what the value may be off by, in the"
             + " unit of the value. [value-out-of-range]",
         "station rated power,200,kW,displayed,200|\"200\"; expected a give or take from 0 to less"
-            + " than the value for station rated power. To mend: write what the value may be off"
+            + " than the value for station rated power. To fix: write what the value may be off"
             + " by, in the unit of the value. [value-out-of-range]",
         "session fee,1,EUR,displayed,1001|\"1001\"; expected a give or take from 0 to 1000 for"
-            + " session fee. To mend: write what the value may be off by, in the unit of the value."
+            + " session fee. To fix: write what the value may be off by, in the unit of the value."
             + " [value-out-of-range]",
         "odometer,12000,km,displayed,some|\"some\"; expected a give or take from 0 to 2000000 km"
-            + " for odometer. To mend: write a plain number, as in 57.6, or leave the cell empty."
+            + " for odometer. To fix: write a plain number, as in 57.6, or leave the cell empty."
             + " [value-not-understood]",
         "odometer,12000,km,displayed,5 km|\"5 km\"; expected a give or take from 0 to 2000000 km"
-            + " for odometer. To mend: write the number alone; the unit stands in the unit column."
+            + " for odometer. To fix: write the number alone; the unit is in the unit column."
             + " [value-not-understood]",
         "preconditioned,yes,,displayed,1|\"1\"; expected an empty cell, as the value is no amount,"
-            + " for preconditioned. To mend: empty the cell. [value-not-understood]",
+            + " for preconditioned. To fix: empty the cell. [value-not-understood]",
         "date,2026-03-14,,,1|\"1\"; expected an empty cell, as the value is no amount, for date."
-            + " To mend: empty the cell. [value-not-understood]",
+            + " To fix: empty the cell. [value-not-understood]",
         "vehicle,Finch,,,1|\"1\"; expected an empty cell, as the value is no amount, for vehicle."
-            + " To mend: empty the cell. [value-not-understood]",
+            + " To fix: empty the cell. [value-not-understood]",
         "odometer,,km,unknown,5|\"5\"; expected an empty cell, as there is no value, for odometer."
-            + " To mend: write the value, or empty the cell. [known-contradiction]",
-        "model year,,,,5|\"5\"; expected an empty cell, as there is no value, for model year. To"
-            + " mend: write the value, or empty the cell. [known-contradiction]",
+            + " To fix: write the value, or empty the cell. [known-contradiction]",
+        "model year,,,,5|\"5\"; expected an empty cell, as there is no value, for model"
+            + " year. To fix: write the value, or empty the cell. [known-contradiction]",
       })
   void invalid_tolerances_are_reported(String row, String expected) {
     String item = row.substring(0, row.indexOf(','));
@@ -205,7 +205,7 @@ final class ConditionsParserTest {
         .asString()
         .contains(
             ":4: found \"noted\", which is for words and dates; expected one of measured, displayed,"
-                + " from the maker, estimated, unknown for preconditioning time. To mend: write"
+                + " from the maker, estimated, unknown for preconditioning time. To fix: write"
                 + " where the amount came from. [how-known-not-understood]");
     assertThat(problems(CONDITIONS + "place,Quarry Lane,,not stated\n"))
         .singleElement()
@@ -249,12 +249,12 @@ final class ConditionsParserTest {
   void an_unknown_item_is_refused_with_the_nearest_one() {
     assertThat(problems(CONDITIONS + "softwear version,12,,\n"))
         .containsExactly(
-            "c.csv:10:1: found \"softwear version\"; expected an item of this file. To mend: write"
+            "c.csv:10:1: found \"softwear version\"; expected an item of this file. To fix: write"
                 + " \"software version\". [item-unknown]");
     assertThat(problems(CONDITIONS + "weather,fine,,\n"))
         .containsExactly(
-            "c.csv:10:1: found \"weather\"; expected an item of this file. To mend: take the row"
-                + " away, or write one of the items not yet used: place, model year, station"
+            "c.csv:10:1: found \"weather\"; expected an item of this file. To fix: remove"
+                + " the row, or write one of the items not yet used: place, model year, station"
                 + " shared, vehicle rated peak power, preconditioning time, battery usable energy,"
                 + " software version, state of charge resolution, power resolution, energy"
                 + " resolution, clock resolution, price per kWh, price per minute, session fee,"
@@ -270,10 +270,10 @@ final class ConditionsParserTest {
     assertThat(problems(without("battery temperature at start", "date")))
         .containsExactly(
             "c.csv: found no row for date; expected a row for each item that is required, even if it"
-                + " is not known. To mend: add the row \"date,,,unknown\" or the value instead of"
+                + " is not known. To fix: add the row \"date,,,unknown\" or the value instead of"
                 + " unknown. [item-missing]",
             "c.csv: found no row for battery temperature at start; expected a row for each item that"
-                + " is required, even if it is not known. To mend: add the row \"battery temperature"
+                + " is required, even if it is not known. To fix: add the row \"battery temperature"
                 + " at start,,Cel,unknown\" or the value instead of unknown. [item-missing]");
     assertThat(problems("how known;item;unit;value;x\nunknown;date;;;\n"))
         .anyMatch(p -> p.contains("add the row \"unknown;odometer;km;\" or"));
@@ -284,7 +284,7 @@ final class ConditionsParserTest {
     assertThat(problems(CONDITIONS.replace("read from,film,,", "read from,,,")))
         .containsExactly(
             "c.csv:9:2: found no value and no word how it is known; expected a value for read from,"
-                + " or the word unknown under how known. To mend: write the value and how it is"
+                + " or the word unknown under how known. To fix: write the value and how it is"
                 + " known, or unknown. [item-missing]");
   }
 
@@ -292,8 +292,8 @@ final class ConditionsParserTest {
   void duplicate_item_is_refused() {
     assertThat(problems(CONDITIONS + "Vehicle,Other,,\n"))
         .containsExactly(
-            "c.csv:10:1: found \"Vehicle\" as on line 3; expected each item once. To mend: take one"
-                + " of the two rows away. [item-twice]");
+            "c.csv:10:1: found \"Vehicle\" as on line 3; expected each item once. To fix:"
+                + " remove one of the two rows. [item-twice]");
   }
 
   @Test
@@ -302,9 +302,9 @@ final class ConditionsParserTest {
         .filteredOn(p -> !p.contains("column-ignored"))
         .containsExactly(
             "c.csv:1: found the columns \"item\", \"value\", \"known\"; expected a column \"unit\"."
-                + " To mend: add the column. [column-missing]",
+                + " To fix: add the column. [column-missing]",
             "c.csv:1: found the columns \"item\", \"value\", \"known\"; expected a column \"how"
-                + " known\". To mend: add the column. [column-missing]");
+                + " known\". To fix: add the column. [column-missing]");
   }
 
   @ParameterizedTest
@@ -312,68 +312,68 @@ final class ConditionsParserTest {
       delimiter = '|',
       value = {
         "date,14.3.2026,,|2|\"14.3.2026\"; expected a day in ISO 8601, as in 2026-03-14, for date."
-            + " To mend: write year, month and day in that form. [value-not-understood]",
+            + " To fix: write year, month and day in that form. [value-not-understood]",
         "preconditioned,maybe,,|2|\"maybe\"; expected one of the words yes, no, unknown for"
-            + " preconditioned. To mend: write one of these words. [value-not-understood]",
+            + " preconditioned. To fix: write one of these words. [value-not-understood]",
         "read from,flim,,|2|\"flim\"; expected one of the words film, log, by eye, unknown for read"
-            + " from. To mend: write film. [value-not-understood]",
+            + " from. To fix: write film. [value-not-understood]",
         "display rounds,downwards,,|2|\"downwards\"; expected one of the words nearest, down, up,"
-            + " not known, unknown for display rounds. To mend: write one of these words."
+            + " not known, unknown for display rounds. To fix: write one of these words."
             + " [value-not-understood]",
         "rows written,at change,,|2|\"at change\"; expected one of the words at changes, at set"
-            + " times, mixed, not known, unknown for rows written. To mend: write at changes."
+            + " times, mixed, not known, unknown for rows written. To fix: write at changes."
             + " [value-not-understood]",
         "display lag,11,min,displayed|2|\"11\"; expected a number from 0 to 10 min for display lag."
-            + " To mend: correct the value, or its unit. [value-out-of-range]",
+            + " To fix: correct the value, or its unit. [value-out-of-range]",
         "odometer,n/a,km,displayed|2|\"n/a\"; expected a number from 0 to 2000000 km for odometer."
-            + " To mend: leave the value empty and write unknown under how known."
+            + " To fix: leave the value empty and write unknown under how known."
             + " [value-not-understood]",
         "ambient temperature,12 Cel,Cel,measured|2|\"12 Cel\"; expected a number from -60 to 120 Cel"
-            + " for ambient temperature. To mend: write the number alone; the unit stands in the"
+            + " for ambient temperature. To fix: write the number alone; the unit is in the"
             + " unit column. [value-not-understood]",
         "ambient temperature,-100,degF,measured|2|\"-100\"; expected a number from -76 to 248 degF"
-            + " for ambient temperature. To mend: correct the value, or its unit."
+            + " for ambient temperature. To fix: correct the value, or its unit."
             + " [value-out-of-range]",
         "power resolution,0,kW,displayed|2|\"0\"; expected a number above 0 and up to 50 kW for"
-            + " power resolution. To mend: correct the value, or its unit. [value-out-of-range]",
+            + " power resolution. To fix: correct the value, or its unit. [value-out-of-range]",
         "odometer,12000,miles,displayed|3|\"miles\"; expected one of the units km, mi for odometer."
-            + " To mend: write mi. [unit-not-understood]",
+            + " To fix: write mi. [unit-not-understood]",
         "odometer,12000,,displayed|3|no unit; expected one of the units km, mi for odometer."
-            + " To mend: write the one that the value is in. [unit-not-understood]",
+            + " To fix: write the one that the value is in. [unit-not-understood]",
         "state of charge resolution,1,,displayed|3|no unit; expected the unit % for state of charge"
-            + " resolution. To mend: write % in the unit cell. [unit-not-understood]",
-        "place,Quarry Lane,m,|3|\"m\"; expected no unit for place. To mend: empty the unit cell."
+            + " resolution. To fix: write % in the unit cell. [unit-not-understood]",
+        "place,Quarry Lane,m,|3|\"m\"; expected no unit for place. To fix: empty the unit cell."
             + " [unit-not-understood]",
         "price per kWh,0.59,Euro/kWh,|3|\"Euro/kWh\"; expected three capitals of ISO 4217 and /kWh,"
-            + " as in EUR/kWh, for price per kWh. To mend: write the unit in that form."
+            + " as in EUR/kWh, for price per kWh. To fix: write the unit in that form."
             + " [unit-not-understood]",
         "session fee,1,,|3|no unit; expected three capitals of ISO 4217, as in EUR, for session fee."
-            + " To mend: write the unit in that form. [unit-not-understood]",
+            + " To fix: write the unit in that form. [unit-not-understood]",
         "price per minute,-1,EUR/min,|2|\"-1\"; expected a price from 0 to 1000 for price per"
-            + " minute. To mend: correct the value, or its unit. [value-out-of-range]",
+            + " minute. To fix: correct the value, or its unit. [value-out-of-range]",
         "currency,Euro,,|2|\"Euro\"; expected three capitals of ISO 4217, as in EUR, for currency."
-            + " To mend: write the currency in that form. [value-not-understood]",
+            + " To fix: write the currency in that form. [value-not-understood]",
         "odometer,12000,km,display|4|\"display\"; expected one of measured, displayed, from the"
-            + " maker, estimated, unknown for odometer. To mend: write displayed."
+            + " maker, estimated, unknown for odometer. To fix: write displayed."
             + " [how-known-not-understood]",
         "odometer,12000,km,guess|4|\"guess\"; expected one of measured, displayed, from the maker,"
-            + " estimated, unknown for odometer. To mend: write one of these words."
+            + " estimated, unknown for odometer. To fix: write one of these words."
             + " [how-known-not-understood]",
         "odometer,12000,km,|4|an empty cell; expected one of measured, displayed, from the maker,"
-            + " estimated, unknown for odometer. To mend: write how the value is known."
+            + " estimated, unknown for odometer. To fix: write how the value is known."
             + " [how-known-not-understood]",
         "odometer,,km,measured|4|no value with \"measured\"; expected a value with a word how it is"
-            + " known, or an empty value with unknown, for odometer. To mend: write the value, or"
+            + " known, or an empty value with unknown, for odometer. To fix: write the value, or"
             + " unknown. [known-contradiction]",
-        "odometer,12000,km,unknown|4|\"12000\" with \"unknown\"; expected a value with a word how it"
-            + " is known, or an empty value with unknown, for odometer. To mend: take the value"
-            + " away, or write how it is known. [known-contradiction]",
-        "rows written,not known,,measured|4|\"not known\" with \"measured\"; expected a value with"
-            + " a word how it is known, or an empty value with unknown, for rows written. To mend:"
-            + " write the value, or unknown. [known-contradiction]",
-        "preconditioned,unknown,,displayed|4|\"unknown\" with \"displayed\"; expected a value with a"
-            + " word how it is known, or an empty value with unknown, for preconditioned. To mend:"
-            + " write the value, or unknown. [known-contradiction]",
+        "odometer,12000,km,unknown|4|\"12000\" with \"unknown\"; expected a value with a"
+            + " word how it is known, or an empty value with unknown, for odometer. To fix:"
+            + " remove the value, or write how it is known. [known-contradiction]",
+        "rows written,not known,,measured|4|\"not known\" with \"measured\"; expected a"
+            + " value with a word how it is known, or an empty value with unknown, for rows"
+            + " written. To fix: write the value, or unknown. [known-contradiction]",
+        "preconditioned,unknown,,displayed|4|\"unknown\" with \"displayed\"; expected a"
+            + " value with a word how it is known, or an empty value with unknown, for"
+            + " preconditioned. To fix: write the value, or unknown. [known-contradiction]",
       })
   void invalid_values_of_every_kind_are_reported(String row, int cell, String expected) {
     String item = row.substring(0, row.indexOf(','));
@@ -387,11 +387,11 @@ final class ConditionsParserTest {
   void prices_agree_with_the_currency() {
     assertThat(problems(CONDITIONS + "currency,EUR,,\nprice per kWh,0.59,GBP/kWh,\n"))
         .containsExactly(
-            "c.csv:11:3: found \"GBP/kWh\"; expected the currency EUR as on line 10. To mend: write"
+            "c.csv:11:3: found \"GBP/kWh\"; expected the currency EUR as on line 10. To fix: write"
                 + " all prices in one currency. [facts-contradict]");
     assertThat(problems(CONDITIONS + "session fee,1,EUR,\nprice per kWh,0.59,GBP/kWh,\n"))
         .containsExactly(
-            "c.csv:10:3: found \"EUR\"; expected the currency GBP as on line 11. To mend: write all"
+            "c.csv:10:3: found \"EUR\"; expected the currency GBP as on line 11. To fix: write all"
                 + " prices in one currency. [facts-contradict]");
   }
 

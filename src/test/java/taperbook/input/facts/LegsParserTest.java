@@ -51,19 +51,19 @@ final class LegsParserTest {
                     back,0,5,,11,1001
                     """)))
         .containsExactly(
-            "l.csv:2:2: found an empty cell; expected the distance of the leg. To mend: write the"
-                + " number, or take the row away. [cell-not-a-number]",
-            "l.csv:2:3: found \"x\"; expected a time from 0 to 6000 min. To mend: leave the cell"
+            "l.csv:2:2: found an empty cell; expected the distance of the leg. To fix: write the"
+                + " number, or remove the row. [cell-not-a-number]",
+            "l.csv:2:3: found \"x\"; expected a time from 0 to 6000 min. To fix: leave the cell"
                 + " empty. [cell-not-a-number]",
             "l.csv:2:5: found an empty cell; expected the state of charge at the end, as that at the"
-                + " start is there. To mend: write the number, or take the row away."
+                + " start is there. To fix: write the number, or remove the row."
                 + " [cell-not-a-number]",
-            "l.csv:3:2: found \"0\"; expected a number above 0 and up to 3000 km. To mend: correct"
+            "l.csv:3:2: found \"0\"; expected a number above 0 and up to 3000 km. To fix: correct"
                 + " the value, or the unit in the column head. [cell-out-of-range]",
             "l.csv:3:4: found an empty cell; expected the state of charge at the start, as that at"
-                + " the end is there. To mend: write the number, or take the row away."
+                + " the end is there. To fix: write the number, or remove the row."
                 + " [cell-not-a-number]",
-            "l.csv:3:6: found \"1001\"; expected a number from -100 to 1000 kWh. To mend: correct the"
+            "l.csv:3:6: found \"1001\"; expected a number from -100 to 1000 kWh. To fix: correct the"
                 + " value, or the unit in the column head. [cell-out-of-range]");
   }
 
@@ -71,9 +71,9 @@ final class LegsParserTest {
   void leg_and_distance_are_required() {
     assertThat(Given.sentences(Given.legs("note\nx\n")))
         .containsExactly(
-            "l.csv:1: found the columns \"note\"; expected a column \"leg\". To mend: add the"
+            "l.csv:1: found the columns \"note\"; expected a column \"leg\". To fix: add the"
                 + " column. [column-missing]",
-            "l.csv:1: found the columns \"note\"; expected a column \"distance [km]\". To mend: add"
+            "l.csv:1: found the columns \"note\"; expected a column \"distance [km]\". To fix: add"
                 + " the column. [column-missing]");
   }
 }

@@ -56,12 +56,12 @@ final class DiskFolderTest {
     assertThat(sentences(folder.sessions()))
         .containsExactly(
             "sessions: found the name \"not good\"; expected letters a to z, digits, hyphens,"
-                + " underscores, and full stops that do not lead. To mend: rename it."
+                + " underscores, and full stops that do not lead. To fix: rename it."
                 + " [name-not-allowed]");
     assertThat(sentences(folder.reports()))
         .containsExactly(
             "reports: found the name \"not good.md\"; expected letters a to z, digits, hyphens,"
-                + " underscores, and full stops that do not lead. To mend: rename it."
+                + " underscores, and full stops that do not lead. To fix: rename it."
                 + " [name-not-allowed]");
   }
 
@@ -72,7 +72,7 @@ final class DiskFolderTest {
     assertThat(sentences(folder.sessions()))
         .containsExactly(
             "sessions: found sessions/finch with Reading.CSV, conditions.csv; expected readings.csv"
-                + " for a session, or range-test.csv for a range test. To mend: rename the file"
+                + " for a session, or range-test.csv for a range test. To fix: rename the file"
                 + " that is meant. [file-missing]");
     assertThat(folder.rangeTests()).isEqualTo(new Listing(List.of(), List.of()));
   }
@@ -82,7 +82,7 @@ final class DiskFolderTest {
     assertThat(sentences(folder.sessions()))
         .containsExactly(
             "sessions: found no folder sessions; expected a folder sessions where the command is"
-                + " run. To mend: run it in the folder that holds sessions and reports, or name that"
+                + " run. To fix: run it in the folder that holds sessions and reports, or name that"
                 + " with --folder. [file-missing]");
     assertThat(folder.reports().problems()).hasSize(1);
   }
@@ -106,12 +106,12 @@ final class DiskFolderTest {
     assertThat(sentence(folder.read("sessions/a/conditions.csv")))
         .isEqualTo(
             "sessions/a/conditions.csv: found only condition.csv, readings.csv in its folder;"
-                + " expected a file of this name. To mend: write the file, or rename the one that is"
+                + " expected a file of this name. To fix: write the file, or rename the one that is"
                 + " meant. [file-missing]");
     assertThat(sentence(folder.read("sessions/b/conditions.csv")))
         .isEqualTo(
             "sessions/b/conditions.csv: found no such file; expected a file of this name."
-                + " To mend: write the file. [file-missing]");
+                + " To fix: write the file. [file-missing]");
     assertThat(sentence(folder.read("nothing.md"))).contains("found only sessions in its folder");
   }
 
@@ -134,7 +134,7 @@ final class DiskFolderTest {
     assertThat(sentence(folder.read("sessions/a/conditions.csv")))
         .isEqualTo(
             "sessions/a/conditions.csv: found a link that leads out of the folder; expected a file"
-                + " in the folder that can be read. To mend: put the file itself there."
+                + " in the folder that can be read. To fix: put the file itself there."
                 + " [file-unreadable]");
     assertThat(folder.read("sessions/b/readings.csv").isUsable()).isTrue();
   }
@@ -145,7 +145,7 @@ final class DiskFolderTest {
     assertThat(sentence(folder.read("sessions/a/readings.csv")))
         .isEqualTo(
             "sessions/a/readings.csv: found something that is not a file; expected a file in the"
-                + " folder that can be read. To mend: put a file there. [file-unreadable]");
+                + " folder that can be read. To fix: put a file there. [file-unreadable]");
   }
 
   @Test
@@ -163,7 +163,7 @@ final class DiskFolderTest {
     assertThat(sentence(folder.read("sessions/a/readings.csv")))
         .isEqualTo(
             "sessions/a/readings.csv: found no way to read it (AccessDeniedException); expected a"
-                + " file in the folder that can be read. To mend: let your account read it."
+                + " file in the folder that can be read. To fix: let your account read it."
                 + " [file-unreadable]");
   }
 
@@ -176,7 +176,7 @@ final class DiskFolderTest {
     assertThat(sentence(folder.read("sessions/a/readings.csv")))
         .isEqualTo(
             "sessions/a/readings.csv: found 67108865 bytes; expected at most 67108864 bytes."
-                + " To mend: keep the rows of one session only. [file-too-large]");
+                + " To fix: keep the rows of one session only. [file-too-large]");
   }
 
   private Path write(String path) throws IOException {

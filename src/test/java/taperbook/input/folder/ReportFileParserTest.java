@@ -72,12 +72,12 @@ final class ReportFileParserTest {
     assertThat(problems("\ntitle: T\n"))
         .containsExactly(
             "r.md:2: found \"title: T\"; expected front matter between two lines of three hyphens"
-                + " (---). To mend: write a line --- to open the front matter."
+                + " (---). To fix: write a line --- to open the front matter."
                 + " [front-matter-broken]");
     assertThat(problems(" \n"))
         .containsExactly(
             "r.md: found an empty file; expected front matter between two lines of three hyphens"
-                + " (---). To mend: write a line --- to open the front matter."
+                + " (---). To fix: write a line --- to open the front matter."
                 + " [front-matter-broken]");
   }
 
@@ -86,7 +86,7 @@ final class ReportFileParserTest {
     assertThat(problems("---\ntitle: T\n"))
         .containsExactly(
             "r.md:1: found a front matter that never ends; expected front matter between two lines"
-                + " of three hyphens (---). To mend: write a line --- to close the front matter."
+                + " of three hyphens (---). To fix: write a line --- to close the front matter."
                 + " [front-matter-broken]");
   }
 
@@ -95,16 +95,16 @@ final class ReportFileParserTest {
     assertThat(problems("---\n- one\ntitle T\nunits: mi\n  - km\n: x\n---\n"))
         .containsExactly(
             "r.md:2:1: found \"- one\"; expected a list item below a key that has nothing behind"
-                + " its colon. To mend: write the list below its key, or behind the colon with"
+                + " its colon. To fix: write the list below its key, or behind the colon with"
                 + " commas. [front-matter-broken]",
             "r.md:3:1: found \"title T\"; expected a key, a colon and a value, as in title: A first"
-                + " look. To mend: write the key and a colon before the value."
+                + " look. To fix: write the key and a colon before the value."
                 + " [front-matter-broken]",
             "r.md:5:3: found \"- km\"; expected a list item below a key that has nothing behind its"
-                + " colon. To mend: write the list below its key, or behind the colon with commas."
+                + " colon. To fix: write the list below its key, or behind the colon with commas."
                 + " [front-matter-broken]",
             "r.md:6:1: found \": x\"; expected a key, a colon and a value, as in title: A first"
-                + " look. To mend: write the key and a colon before the value."
+                + " look. To fix: write the key and a colon before the value."
                 + " [front-matter-broken]");
   }
 

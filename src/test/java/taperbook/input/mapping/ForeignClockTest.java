@@ -62,7 +62,7 @@ final class ForeignClockTest {
                 "t,s\n2026-03-29T01:59:30,10\n2026-03-29T02:00:00,11\n"))
         .containsExactly(
             "r.csv:3:1: found \"2026-03-29T02:00:00\"; expected a time that clocks in Europe/Berlin"
-                + " showed; they skipped this one. To mend: correct the time zone in columns.csv, or"
+                + " showed; they skipped this one. To fix: correct the time zone in columns.csv, or"
                 + " the time. [cell-not-a-time]");
   }
 
@@ -74,7 +74,7 @@ final class ForeignClockTest {
         .first()
         .isEqualTo(
             "r.csv:2:1: found \"10:00\"; expected a date with the time, as columns.csv states a"
-                + " time zone. To mend: map a column for the date, or take the time zone away."
+                + " time zone. To fix: map a column for the date, or remove the time zone."
                 + " [cell-not-a-time]");
     assertThat(
             Foreign.problems(
@@ -82,7 +82,7 @@ final class ForeignClockTest {
                 "t,s\n10:00,10\n10:01,11\n"))
         .containsExactly(
             "columns.csv:3:6: found \"HH:mm\"; expected a date with the time, as a time zone is"
-                + " stated. To mend: add the row for date, or take the row for the time zone away."
+                + " stated. To fix: add the row for date, or remove the row for the time zone."
                 + " [value-not-understood]");
   }
 
@@ -94,7 +94,7 @@ final class ForeignClockTest {
     assertThat(Given.sentences(checked))
         .containsExactly(
             "r.csv:3:1: found \"00:00:10\" after \"23:59:50\"; expected a time of day that rises;"
-                + " this one is taken for the next day. To mend: leave it, if the session went past"
+                + " this one is taken for the next day. To fix: leave it, if the session went past"
                 + " midnight. [clock-past-midnight]");
   }
 
@@ -106,7 +106,7 @@ final class ForeignClockTest {
         .containsExactly(
             "r.csv:3:1: found \"2026-10-25T02:00:00\" after \"2026-10-25T02:59:30\" on line 2;"
                 + " expected a time that is not before the one above; clocks go back an hour where"
-                + " daylight saving ends. To mend: state the time zone in columns.csv, or write"
+                + " daylight saving ends. To fix: state the time zone in columns.csv, or write"
                 + " times with their offset from UTC. [time-goes-back]");
   }
 
@@ -126,7 +126,7 @@ final class ForeignClockTest {
     assertThat(Given.sentences(checked))
         .containsExactly(
             "r.csv:5:1: found a time 3630 s after the one above; expected no jump; clocks go forth"
-                + " an hour where daylight saving begins. To mend: state the time zone in"
+                + " an hour where daylight saving begins. To fix: state the time zone in"
                 + " columns.csv, or write times with their offset from UTC. [clock-jumps]");
     assertThat(checked.value().orElseThrow().caveats())
         .extracting(Caveat::kind, Caveat::sentence)

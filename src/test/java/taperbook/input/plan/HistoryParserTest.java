@@ -41,8 +41,8 @@ final class HistoryParserTest {
   void an_unknown_state_is_refused() {
     assertThat(problem("published: 2026-04-24\nstate: publised"))
         .isEqualTo(
-            "reports/r.md:5:8 found \"publised\" expected one of the words draft, published to"
-                + " mend write published");
+            "reports/r.md:5:8 found \"publised\" expected one of the words draft, published"
+                + " to fix write published");
   }
 
   @Test
@@ -50,7 +50,7 @@ final class HistoryParserTest {
     assertThat(problem("state: published"))
         .isEqualTo(
             "reports/r.md:4:8 found no day of publication expected the day on which the report was"
-                + " first published to mend write \"published: 2026-03-14\" with that day");
+                + " first published to fix write \"published: 2026-03-14\" with that day");
     assertThat(problem("corrections:\n  - 2026-05-02: misread"))
         .startsWith("reports/r.md:5:5 found no day of publication");
   }
@@ -59,12 +59,12 @@ final class HistoryParserTest {
   void a_correction_requires_a_reason_and_dates_in_order() {
     assertThat(problem("published: 2026-04-24\ncorrections:\n  - 2026-05-02"))
         .isEqualTo(
-            "reports/r.md:6:5 found \"2026-05-02\" expected a day, a colon and the reason to mend"
+            "reports/r.md:6:5 found \"2026-05-02\" expected a day, a colon and the reason to fix"
                 + " write it as in \"- 2026-05-02: the power at 6:38 was misread\"");
     assertThat(problem("published: 2026-04-24\ncorrections:\n  - 2026-04-24: misread"))
         .isEqualTo(
             "reports/r.md:6:5 found \"2026-04-24\" expected a day after 2026-04-24, the one before"
-                + " it to mend write the corrections in their order, each with a day of its own");
+                + " it to fix write the corrections in their order, each with a day of its own");
     assertThat(problem("published: 2026-04-24\ncorrections:\n  - in May: misread"))
         .startsWith("reports/r.md:6:5 found \"in May\" expected a day in ISO 8601");
   }
@@ -78,7 +78,7 @@ final class HistoryParserTest {
         + p.found()
         + " expected "
         + p.expected()
-        + " to mend "
+        + " to fix "
         + p.remedy();
   }
 

@@ -62,7 +62,7 @@ final class LibraryPlanParserTest {
     assertThat(plan.distances().get(0)).isEqualTo(new WantedDistance(100, Unit.KILOMETRE));
     assertThat(problems("kind: library\n"))
         .containsExactly(
-            "reports/all.md:1: found no key title; expected the title of the report. To mend:"
+            "reports/all.md:1: found no key title; expected the title of the report. To fix:"
                 + " write \"title: A first look\". [key-missing]");
   }
 
@@ -94,7 +94,7 @@ final class LibraryPlanParserTest {
     assertThat(problems(LEAST + "session: one\n"))
         .containsExactly(
             "reports/all.md:4:1: found \"session\"; expected no such key in a library, which shows"
-                + " every session. To mend: take the line away, or write kind: session."
+                + " every session. To fix: remove the line, or write kind: session."
                 + " [key-out-of-place]");
   }
 
@@ -108,8 +108,8 @@ final class LibraryPlanParserTest {
   void a_misspelt_kind_is_reported_once_and_checked_as_the_intended_one() {
     assertThat(problems("kind: libary\ntitle: T\n"))
         .containsExactly(
-            "reports/all.md:2:7: found \"libary\"; expected one of the words session, library. To"
-                + " mend: write library. [value-not-understood]");
+            "reports/all.md:2:7: found \"libary\"; expected one of the words session,"
+                + " library. To fix: write library. [value-not-understood]");
   }
 
   @Test
@@ -117,7 +117,7 @@ final class LibraryPlanParserTest {
     assertThat(problems(LEAST + "window: 10-80 %, 20-80 %\n"))
         .containsExactly(
             "reports/all.md:4:18: found \"20-80 %\", window 2 of 2; expected one window for a"
-                + " library. To mend: keep the one that is meant. [value-not-understood]");
+                + " library. To fix: keep the one that is meant. [value-not-understood]");
   }
 
   @Test

@@ -73,7 +73,7 @@ final class ReportPlanParserTest {
         .asString()
         .contains(
             "found stops without \"one\"; expected two sessions or more of one day, the reported one"
-                + " among them. To mend: name all stops of the day in their order.");
+                + " among them. To fix: name all stops of the day in their order.");
     assertThat(problems(LEAST + "stops: one\n")).singleElement().asString().contains("one stop");
   }
 
@@ -86,15 +86,15 @@ final class ReportPlanParserTest {
     assertThat(problems(LEAST + "season:\n- two, ring\n- one\n- three, thre\n- hill, hill\n"))
         .containsExactly(
             "reports/look.md:5:8: found \"ring\", paired with \"two\"; expected two sessions or two"
-                + " range tests in a pair. To mend: pair a session with a session and a range test"
+                + " range tests in a pair. To fix: pair a session with a session and a range test"
                 + " with a range test. [facts-contradict]",
             "reports/look.md:6:3: found \"one\", a pair of 1; expected two names in each pair, the"
-                + " warm run first. To mend: write the warm run, a comma, and the cold run."
+                + " warm run first. To fix: write the warm run, a comma, and the cold run."
                 + " [facts-contradict]",
             "reports/look.md:7:10: found \"thre\"; expected a session or range test that exists:"
-                + " hill, one, ring, three, two. To mend: write \"three\". [name-unknown]",
-            "reports/look.md:8:9: found \"hill\", named twice; expected each run in one pair. To"
-                + " mend: take one of the two away. [facts-contradict]");
+                + " hill, one, ring, three, two. To fix: write \"three\". [name-unknown]",
+            "reports/look.md:8:9: found \"hill\", named twice; expected each run in one"
+                + " pair. To fix: remove one of the two. [facts-contradict]");
     assertThat(problems(LEAST + "season: ;\n")).singleElement().asString().contains("key-missing");
   }
 
@@ -140,22 +140,22 @@ final class ReportPlanParserTest {
     assertThat(problems(LEAST + "film: offset 3:20, on, offset 0:03:60, offset -0:00:10\n"))
         .containsExactly(
             "reports/look.md:4:7: found \"offset 3:20\"; expected the time of the film at which"
-                + " elapsed time is 0, as h:mm:ss. To mend: write it in that form, as in offset"
+                + " elapsed time is 0, as h:mm:ss. To fix: write it in that form, as in offset"
                 + " 0:03:20. [value-not-understood]",
-            "reports/look.md:4:20: found \"on\"; expected yes, no, or offset 0:03:20. To mend:"
-                + " write no. [value-not-understood]",
+            "reports/look.md:4:20: found \"on\"; expected yes, no, or offset 0:03:20. To"
+                + " fix: write no. [value-not-understood]",
             "reports/look.md:4:24: found \"offset 0:03:60\"; expected the time of the film at which"
-                + " elapsed time is 0, as h:mm:ss. To mend: write it in that form, as in offset"
+                + " elapsed time is 0, as h:mm:ss. To fix: write it in that form, as in offset"
                 + " 0:03:20. [value-not-understood]",
             "reports/look.md:4:40: found \"offset -0:00:10\"; expected the time of the film at"
-                + " which elapsed time is 0, as h:mm:ss. To mend: write it in that form, as in"
+                + " which elapsed time is 0, as h:mm:ss. To fix: write it in that form, as in"
                 + " offset 0:03:20. [value-not-understood]");
     assertThat(problems(LEAST + "film: yes, no, offset 0:00:01, offset 0:00:02\n"))
         .containsExactly(
             "reports/look.md:4:12: found \"no\" beside \"yes\"; expected yes or no once, and one"
-                + " offset. To mend: take one of the two away. [facts-contradict]",
+                + " offset. To fix: remove one of the two. [facts-contradict]",
             "reports/look.md:4:32: found \"offset 0:00:02\" beside \"offset 0:00:01\"; expected yes"
-                + " or no once, and one offset. To mend: take one of the two away."
+                + " or no once, and one offset. To fix: remove one of the two."
                 + " [facts-contradict]");
   }
 
@@ -179,64 +179,66 @@ final class ReportPlanParserTest {
     assertThat(problems("title:\n"))
         .containsExactly(
             "reports/look.md:1: found no key session; expected the name of the session reported."
-                + " To mend: write \"session: finch-quarry-lane\". [key-missing]",
+                + " To fix: write \"session: finch-quarry-lane\". [key-missing]",
             "reports/look.md:2:1: found title without a value; expected the title of the report."
-                + " To mend: write \"title: A first look\". [key-missing]");
+                + " To fix: write \"title: A first look\". [key-missing]");
   }
 
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "compair: two|1|\"compair\"; expected one of the keys kind, title, author, answer, published, state,"
-            + " corrections, session, compare, repeats, run spread, range test, stops, season, distances, soc marks, window, road,"
-            + " trip, units, basis, template, paper, film. To mend:"
-            + " write \"compare\". [key-unknown]",
-        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, answer, published, state,"
-            + " corrections, session, compare, repeats, run spread, range test, stops, season, distances, soc marks, window, road,"
-            + " trip, units, basis, template, paper, film. To mend:"
-            + " take the line away, or write it into the article below. [key-unknown]",
-        "Title: again|1|\"Title\" as on line 2; expected each key once. To mend: take one of the two"
-            + " away. [key-twice]",
-        "compare: two, thre|15|\"thre\"; expected a session that exists: one, three, two. To mend:"
-            + " write \"three\". [name-unknown]",
-        "compare: summer|10|\"summer\"; expected a session that exists: one, three, two. To mend:"
-            + " write one that exists, or add a session of this name. [name-unknown]",
-        "range test: rings|13|\"rings\"; expected a range test that exists: hill, ring. To mend:"
-            + " write \"ring\". [name-unknown]",
-        "film: maybe|7|\"maybe\"; expected yes, no, or offset 0:03:20. To mend: write one of these."
+        "compair: two|1|\"compair\"; expected one of the keys kind, title, author,"
+            + " answer, published, state, corrections, session, compare, repeats, run spread,"
+            + " range test, stops, season, distances, soc marks, window, road, trip, units,"
+            + " basis, template, paper, film. To fix: write \"compare\". [key-unknown]",
+        "colour: red|1|\"colour\"; expected one of the keys kind, title, author, answer,"
+            + " published, state, corrections, session, compare, repeats, run spread, range"
+            + " test, stops, season, distances, soc marks, window, road, trip, units, basis,"
+            + " template, paper, film. To fix: remove the line, or write it into the article"
+            + " below. [key-unknown]",
+        "Title: again|1|\"Title\" as on line 2; expected each key once. To fix: remove"
+            + " one of the two. [key-twice]",
+        "compare: two, thre|15|\"thre\"; expected a session that exists: one, three,"
+            + " two. To fix: write \"three\". [name-unknown]",
+        "compare: summer|10|\"summer\"; expected a session that exists: one, three, two."
+            + " To fix: write one that exists, or add a session of this name. [name-unknown]",
+        "range test: rings|13|\"rings\"; expected a range test that exists: hill, ring."
+            + " To fix: write \"ring\". [name-unknown]",
+        "film: maybe|7|\"maybe\"; expected yes, no, or offset 0:03:20. To fix: write one of these."
             + " [value-not-understood]",
-        "template: reprot|11|\"reprot\"; expected a template that exists: report, short. To mend:"
-            + " write \"report\". [name-unknown]",
+        "template: reprot|11|\"reprot\"; expected a template that exists: report, short."
+            + " To fix: write \"report\". [name-unknown]",
         "compare: one|10|\"one\", the session reported itself; expected other sessions to compare it"
-            + " with. To mend: take it away. [facts-contradict]",
+            + " with. To fix: remove it. [facts-contradict]",
         "published: 20.3.2026|12|\"20.3.2026\"; expected a day in ISO 8601, as in 2026-03-14."
-            + " To mend: write year, month and day in that form. [value-not-understood]",
+            + " To fix: write year, month and day in that form. [value-not-understood]",
         "distances: 100 miles|12|\"100 miles\"; expected one of the units mi, km behind the number."
-            + " To mend: write \"100 mi\". [unit-not-understood]",
-        "distances: 100|12|\"100\"; expected one of the units mi, km behind the number. To mend:"
-            + " write the unit, as in \"100 km\". [unit-not-understood]",
+            + " To fix: write \"100 mi\". [unit-not-understood]",
+        "distances: 100|12|\"100\"; expected one of the units mi, km behind the number."
+            + " To fix: write the unit, as in \"100 km\". [unit-not-understood]",
         "distances: 99.5 mi|12|\"99.5 mi\"; expected a whole number with mi or km, as in 100 mi."
-            + " To mend: write the distance in that form, parted by commas."
+            + " To fix: write the distance in that form, parted by commas."
             + " [value-not-understood]",
-        "distances: far|12|\"far\"; expected a whole number with mi or km, as in 100 mi. To mend:"
-            + " write the distance in that form, parted by commas. [value-not-understood]",
-        "distances: 0 mi|12|\"0 mi\"; expected a distance from 1 to 9999 mi. To mend: correct the"
+        "distances: far|12|\"far\"; expected a whole number with mi or km, as in 100 mi."
+            + " To fix: write the distance in that form, parted by commas."
+            + " [value-not-understood]",
+        "distances: 0 mi|12|\"0 mi\"; expected a distance from 1 to 9999 mi. To fix: correct the"
             + " distance. [value-out-of-range]",
-        "soc marks: full|12|\"full\"; expected a whole number of per cent, as in 80. To mend: write"
+        "soc marks: full|12|\"full\"; expected a whole number of per cent, as in 80. To fix: write"
             + " the marks in that form, parted by commas. [value-not-understood]",
-        "soc marks: [0]|13|\"0\"; expected a state of charge from 1 to 100 %. To mend: correct the"
+        "soc marks: [0]|13|\"0\"; expected a state of charge from 1 to 100 %. To fix: correct the"
             + " mark. [value-out-of-range]",
-        "window: most|9|\"most\"; expected two whole numbers of per cent, as in 10-80 %. To mend:"
-            + " write the window in that form. [value-not-understood]",
-        "window: 80-10 %|9|\"80-10 %\"; expected a window that rises, within 0 to 100 %. To mend:"
-            + " write two different states of charge, none above 100, the lower one first."
-            + " [value-out-of-range]",
-        "units: miles|8|\"miles\"; expected one of the words mi, km. To mend: write mi."
+        "window: most|9|\"most\"; expected two whole numbers of per cent, as in 10-80 %."
+            + " To fix: write the window in that form. [value-not-understood]",
+        "window: 80-10 %|9|\"80-10 %\"; expected a window that rises, within 0 to 100 %."
+            + " To fix: write two different states of charge, none above 100, the lower one"
+            + " first. [value-out-of-range]",
+        "units: miles|8|\"miles\"; expected one of the words mi, km. To fix: write mi."
             + " [value-not-understood]",
-        "basis: rate|8|\"rate\"; expected one of the words driven, rated. To mend: write rated."
+        "basis: rate|8|\"rate\"; expected one of the words driven, rated. To fix: write rated."
             + " [value-not-understood]",
-        "basis: energy|8|\"energy\"; expected one of the words driven, rated. To mend: write one of"
+        "basis: energy|8|\"energy\"; expected one of the words driven, rated. To fix: write one of"
             + " these words. [value-not-understood]",
       })
   void invalid_values_of_every_key_are_reported(String entry, int column, String expected) {
@@ -248,7 +250,7 @@ final class ReportPlanParserTest {
   void several_values_for_a_single_value_key_are_refused() {
     assertThat(problems(LEAST + "units:\n- mi\n- km\n"))
         .containsExactly(
-            "reports/look.md:6:3: found 2 values; expected one value for units. To mend: keep the one"
+            "reports/look.md:6:3: found 2 values; expected one value for units. To fix: keep the one"
                 + " that is meant. [value-not-understood]");
   }
 
@@ -265,7 +267,7 @@ final class ReportPlanParserTest {
     assertThat(Given.sentences(checked))
         .containsExactly(
             "reports/look.md:3:10: found \"one\"; expected the name of a session, of which there is"
-                + " none. To mend: write one that exists, or add a session of this name."
+                + " none. To fix: write one that exists, or add a session of this name."
                 + " [name-unknown]");
   }
 
@@ -278,7 +280,7 @@ final class ReportPlanParserTest {
     assertThat(Given.sentences(checkWith(known, list + "- f\n")))
         .containsExactly(
             "reports/look.md:10:3: found 6 sessions to compare; expected at most 5, as charts and"
-                + " tables cannot tell more apart. To mend: take sessions away from here on, or write"
+                + " tables cannot distinguish more. To fix: remove sessions from here on, or write"
                 + " a second report. [value-out-of-range]");
     // Together with the reported session they use all letters.
     assertThat(SessionNames.MOST).isEqualTo(6);

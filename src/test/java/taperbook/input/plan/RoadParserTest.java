@@ -104,12 +104,12 @@ final class RoadParserTest {
       delimiter = '|',
       value = {
         "road: plugin|4:7: found \"plugin\"; expected any of plug-in, next leg, per minute, trip,"
-            + " cost, standard range. To mend: write \"plug-in\". [value-not-understood]",
-        "road: trip|4:7: found no key trip; expected the trip to plan, as road asks for it. To mend:"
-            + " write \"trip: 800 km, station every 50 km, 6 min per stop\"."
+            + " cost, standard range. To fix: write \"plug-in\". [value-not-understood]",
+        "road: trip|4:7: found no key trip; expected the trip to plan, as road asks for"
+            + " it. To fix: write \"trip: 800 km, station every 50 km, 6 min per stop\"."
             + " [key-missing]",
         "trip: 800 km, station every 50 km|4:7: found a trip that road does not ask for; expected the"
-            + " topic trip under road. To mend: write \"road: trip\", or take the trip away."
+            + " topic trip under road. To fix: write \"road: trip\", or remove the trip."
             + " [facts-contradict]"
       })
   void invalid_topics_are_reported(String line, String sentence) {

@@ -17,7 +17,7 @@ import taperbook.session.Trace;
 final class TimeColumnTest {
   private static final String CLOCK_EXPECTED =
       "expected an ISO 8601 time, as in 2026-03-14T10:02:05+01:00, 2026-03-14T10:02:05 or 10:02:05."
-          + " To mend: write the time in one of these forms. [cell-not-a-time]";
+          + " To fix: write the time in one of these forms. [cell-not-a-time]";
 
   @ParameterizedTest
   @CsvSource({
@@ -78,7 +78,7 @@ final class TimeColumnTest {
     assertThat(problems("elapsed [min:s],soc [%]\n7:30,10\n7:05,11\n8:00,12\n"))
         .containsExactly(
             "r.csv:3:1: found \"7:05\" after \"7:30\" on line 2; expected a time that is not before"
-                + " the one above. To mend: correct the time, or put the rows in order."
+                + " the one above. To fix: correct the time, or put the rows in order."
                 + " [time-goes-back]");
     assertThat(problems("clock [ISO 8601],soc [%]\n10:05,10\n10:04,11\n10:06,12\n"))
         .singleElement()
@@ -94,22 +94,22 @@ final class TimeColumnTest {
   void an_invalid_elapsed_time_is_refused() {
     assertThat(problems("elapsed [min:s],soc [%]\n7:5,10\n0:07:05,11\n\"7:05,5\",12\n7:60,13\n"))
         .containsExactly(
-            "r.csv:2:1: found \"7:5\"; expected minutes and seconds, as in 75:30. To mend: write the"
+            "r.csv:2:1: found \"7:5\"; expected minutes and seconds, as in 75:30. To fix: write the"
                 + " time in that form, seconds with two digits, or leave the cell empty."
                 + " [cell-not-a-time]",
-            "r.csv:3:1: found \"0:07:05\"; expected minutes and seconds, as in 75:30. To mend: write"
+            "r.csv:3:1: found \"0:07:05\"; expected minutes and seconds, as in 75:30. To fix: write"
                 + " minutes and seconds only (a spreadsheet may have turned 7:05 into 7:05:00), or"
                 + " head the column [h:min:s] if its times are in hours. [cell-not-a-time]",
-            "r.csv:4:1: found \"7:05,5\"; expected minutes and seconds, as in 75:30. To mend: write"
+            "r.csv:4:1: found \"7:05,5\"; expected minutes and seconds, as in 75:30. To fix: write"
                 + " a decimal point, or part the cells of the file with semicolons."
                 + " [cell-not-a-time]",
-            "r.csv:5:1: found \"7:60\"; expected minutes and seconds, as in 75:30. To mend: write"
+            "r.csv:5:1: found \"7:60\"; expected minutes and seconds, as in 75:30. To fix: write"
                 + " the time in that form, seconds with two digits, or leave the cell empty."
                 + " [cell-not-a-time]");
     assertThat(problems("elapsed [h:min:s],soc [%]\n7:05,10\n1:00:00,11\n"))
         .containsExactly(
             "r.csv:2:1: found \"7:05\"; expected hours, minutes and seconds, as in 1:15:30."
-                + " To mend: write the time in that form, seconds with two digits, or leave the cell"
+                + " To fix: write the time in that form, seconds with two digits, or leave the cell"
                 + " empty. [cell-not-a-time]");
   }
 
@@ -117,12 +117,12 @@ final class TimeColumnTest {
   void elapsed_time_out_of_range_is_refused() {
     assertThat(problems("elapsed [s],soc [%]\n-1,10\n1,11\n"))
         .containsExactly(
-            "r.csv:2:1: found \"-1\"; expected a time from 0 to 360000 s. To mend: count the time"
+            "r.csv:2:1: found \"-1\"; expected a time from 0 to 360000 s. To fix: count the time"
                 + " from plugging in. [cell-out-of-range]");
     assertThat(problems("elapsed [min:s],soc [%]\n1:00,10\n6000:01,11\n"))
         .containsExactly(
             "r.csv:3:1: found \"6000:01\"; expected minutes and seconds, as in 75:30, up to 100 h."
-                + " To mend: count the time from plugging in. [cell-out-of-range]");
+                + " To fix: count the time from plugging in. [cell-out-of-range]");
   }
 
   @ParameterizedTest
@@ -136,8 +136,8 @@ final class TimeColumnTest {
   void a_clock_column_has_one_time_format() {
     assertThat(problems("clock [ISO 8601],soc [%]\n2026-03-14T10:00,10\n10:05,11\n"))
         .containsExactly(
-            "r.csv:3:1: found \"10:05\"; expected the same form of time as on line 2. To mend:"
-                + " write all times of the column alike. [cell-not-a-time]");
+            "r.csv:3:1: found \"10:05\"; expected the same form of time as on line 2. To"
+                + " fix: write all times of the column alike. [cell-not-a-time]");
   }
 
   private static Trace soc(String head, String first, String second) {

@@ -103,6 +103,6 @@ final class LossMetricsTest {
         .contains("over a common time");
     Session still = session(new double[] {5, 5, 5, 5}, new double[] {0, 1, 2, 3}).build();
     assertThat(numbers(still).get("charging_loss").withheld().orElseThrow())
-        .contains("less over the common time than its display can tell");
+        .contains("less over the common time than its display can show");
   }
 }

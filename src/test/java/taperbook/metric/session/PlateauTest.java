@@ -54,7 +54,7 @@ final class PlateauTest {
   @CsvSource({
     "150, 150, 200, the station set the plateau",
     "146, 150, 200, the station set the plateau",
-    "150, 150, 151, whether the station or the car set the plateau cannot be told",
+    "150, 150, 151, whether the station or the car set the plateau is not known",
     "140, 150, 200, something else set the limit first",
     "160, 150, 155, below the 155",
     "160, 150, 150, one of the two is not right"

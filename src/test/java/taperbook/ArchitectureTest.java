@@ -33,7 +33,13 @@ import java.util.Map;
 import java.util.stream.Stream;
 import taperbook.buildinfo.BuildInfo;
 import taperbook.input.folder.RegularFile;
+import taperbook.plan.LibraryPlan;
+import taperbook.result.LeftOut;
 import taperbook.result.LibraryResult;
+import taperbook.result.LibraryRow;
+import taperbook.result.Ranking;
+import taperbook.result.ReportResult;
+import taperbook.result.SessionResult;
 import taperbook.session.InputFile;
 import taperbook.session.RangeTest;
 import taperbook.session.Session;
@@ -129,11 +135,27 @@ final class ArchitectureTest {
   static final ArchRule a_library_keeps_no_readings_and_no_files =
       noClasses()
           .that()
-          .haveFullyQualifiedName(LibraryResult.class.getName())
+          .belongToAnyOf(LibraryPlan.class, LibraryRow.class, LeftOut.class, Ranking.class)
           .should()
           .transitivelyDependOnClassesThat()
           .belongToAnyOf(Session.class, Trace.class, RangeTest.class, InputFile.class)
           .because("thousands of sessions must fit into memory as rows");
+
+  @ArchTest
+  static final ArchRule a_library_keeps_nothing_but_rows =
+      noClasses()
+          .that()
+          .haveFullyQualifiedName(LibraryResult.class.getName())
+          .should()
+          .dependOnClassesThat()
+          .belongToAnyOf(
+              ReportResult.class,
+              SessionResult.class,
+              Session.class,
+              Trace.class,
+              RangeTest.class,
+              InputFile.class)
+          .because("its interface, Results, also describes reports, which keep readings");
 
   @ArchTest
   static final ArchRule stages_do_not_touch_the_process =

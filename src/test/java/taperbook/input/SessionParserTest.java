@@ -226,7 +226,7 @@ final class SessionParserTest {
     String readings = "elapsed [s],soc [%]," + head + "\n0,1," + low + "\n1,2," + high + "\n";
     assertThat(problems(readings))
         .hasSize(2)
-        .allMatch(p -> p.contains("expected a number " + range + ". To mend"));
+        .allMatch(p -> p.contains("expected a number " + range + ". To fix"));
   }
 
   @Test

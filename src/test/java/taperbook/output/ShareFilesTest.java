@@ -45,8 +45,8 @@ final class ShareFilesTest {
       String ends = plain(page.select(".item summary:contains(" + value + ") .between").text());
       assertThat(spread).isIn(giveOrTake(value, ends), "between " + ends.replace(" to ", " and "));
     }
-    String caveat = summary.lines().filter(l -> l.startsWith("Mind: ")).findFirst().orElseThrow();
-    for (String sentence : caveat.substring("Mind: ".length()).split("(?<=\\.) ", -1)) {
+    String caveat = summary.lines().filter(l -> l.startsWith("Note: ")).findFirst().orElseThrow();
+    for (String sentence : caveat.substring("Note: ".length()).split("(?<=\\.) ", -1)) {
       assertThat(read).contains(sentence.replace("\\", ""));
     }
     assertThat(words(summary)).isLessThanOrEqualTo(120);
@@ -96,7 +96,7 @@ final class ShareFilesTest {
     assertThat(words(summary)).isLessThanOrEqualTo(120);
     assertThat(summary)
         .startsWith("word word ")
-        .contains("word\u2026\n\n", "Mind: ")
+        .contains("word\u2026\n\n", "Note: ")
         .contains("Full report: \\*A\\* \\<b\\>title\\</b\\> again and ", "\u2026, by Many names ");
   }
 

@@ -53,7 +53,7 @@ public final class SummaryText {
     List<String> facts = page.first().facts();
     if (!facts.isEmpty()) {
       String severest =
-          Texts.of("share.mind", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
+          Texts.of("share.note", PlainMarkdown.of(sentences(facts.get(0), MOST_OF_CAVEAT - 1)));
       room -= words(severest);
       caveats.add(severest);
     }

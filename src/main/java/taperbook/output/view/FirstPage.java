@@ -50,7 +50,7 @@ public final class FirstPage {
    * The numbers at the top, the driven range, and the caveats that matter most.
    *
    * @param rest all other headline numbers
-   * @param mind the most severe caveat, or empty
+   * @param caveat the most severe caveat, or empty
    * @param facts the facts of that one and of the next most severe ones
    */
   public record First(
@@ -58,7 +58,7 @@ public final class FirstPage {
       List<NumberView> rest,
       NumberView range,
       String rangeAt,
-      String mind,
+      String caveat,
       List<String> facts) {}
 
   First view() {

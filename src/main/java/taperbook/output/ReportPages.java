@@ -62,11 +62,7 @@ final class ReportPages {
                 report ->
                     Optional.of(
                         new PageModel(
-                            report,
-                            job.attached(),
-                            job.corrections(),
-                            job.date(),
-                            job.program())),
+                            report, job.attached(), job.corrections(), job.date(), job.program())),
                 library -> Optional.empty());
   }
 

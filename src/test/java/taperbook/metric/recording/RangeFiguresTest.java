@@ -41,8 +41,7 @@ final class RangeFiguresTest {
   }
 
   private static RangeFigures of(Map<RangeItem, Double> amounts) {
-    return RangeFigures.of(
-        Optional.of(drive(amounts)), DisplayRounding.NEAREST, Basis.DRIVEN);
+    return RangeFigures.of(Optional.of(drive(amounts)), DisplayRounding.NEAREST, Basis.DRIVEN);
   }
 
   private static double value(Finding<Estimate> finding) {

@@ -268,7 +268,9 @@ final class CapacityMetricsTest {
             .numbers()
             .get("full_energy_change_first");
     assertThat(number.estimate().orElseThrow().bounds().contains(0)).isTrue();
-    assertThat(meaning(number)).contains("cannot be distinguished from no change").contains("not called");
+    assertThat(meaning(number))
+        .contains("cannot be distinguished from no change")
+        .contains("not called");
   }
 
   @Test

@@ -73,7 +73,7 @@ final class FuzzTest {
         .singleElement()
         .asString()
         .contains(
-            "an instruction that cannot be carried out: instructions stand within each other");
+            "an instruction that cannot be carried out: instructions are nested");
   }
 
   @Test

@@ -67,4 +67,14 @@ final class BandTest {
           .isGreaterThan(band.value(i));
     }
   }
+
+  @Test
+  void the_band_of_a_session_against_itself_is_symmetric() {
+    Courses session = courses("one", 3);
+    Band mirrored = new Band(GRID, new SampledPair(session, session, GRID, 0));
+    for (int i = 0; i < GRID.length; i++) {
+      assertThat(mirrored.value(i)).isZero();
+      assertThat(mirrored.low(i)).isEqualTo(-mirrored.high(i)).isNegative();
+    }
+  }
 }

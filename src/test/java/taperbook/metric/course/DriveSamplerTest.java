@@ -238,4 +238,59 @@ final class DriveSamplerTest {
     assertThat(Arrays.stream(used).min().orElseThrow()).isLessThan(89.2);
     assertThat(Arrays.stream(used).max().orElseThrow()).isGreaterThan(90.8);
   }
+
+  @Test
+  void drives_that_differ_by_more_than_their_digits_allow_have_students_interval() {
+    // Half of Student's interval of 375 and 377.5 km is 15.9 km. The mean of two figures within 10
+    // km, of rectangular distributions, has one of 1.96 * 20 / sqrt(12) / sqrt(2) = 8 km.
+    double[] ranges =
+        sorted(
+            draws(
+                sampler(
+                    drive(Estimate.around(300, 8), Estimate.exactly(48)),
+                    drive(Estimate.around(302, 8), Estimate.exactly(48)))),
+            Drive::fullRange);
+    double half = Math.tan(0.475 * Math.PI) * 1.25;
+    assertThat(ranges[15]).isCloseTo(376.25 - half, within(1e-6));
+    assertThat(ranges[COUNT - 16]).isCloseTo(376.25 + half, within(1e-6));
+  }
+
+  @Test
+  void the_odometer_correction_applies_to_the_mean_of_several_drives() {
+    double[] kilometres = {300, 320, 310};
+    double[] energies = {48, 49.6, 53.01};
+    RangeTest[] tests = new RangeTest[3];
+    for (int i = 0; i < 3; i++) {
+      tests[i] =
+          drive(
+              Map.of(
+                  RangeItem.DISTANCE, Estimate.exactly(kilometres[i]),
+                  RangeItem.ENERGY_USED, Estimate.exactly(energies[i]),
+                  RangeItem.ODOMETER_CORRECTION, Estimate.exactly(0.8)));
+    }
+    List<Drive> draws = draws(sampler(tests));
+    assertThat(draws.stream().mapToDouble(Drive::fullRange).average().orElseThrow())
+        .isCloseTo(310, within(1e-6));
+    assertThat(draws.stream().mapToDouble(Drive::consumption).average().orElseThrow())
+        .isCloseTo(162 / 0.8, within(1e-6));
+  }
+
+  @Test
+  void a_figure_that_one_drive_lacks_is_that_of_the_other() {
+    Drive drive =
+        sampler(
+                drive(Map.of(RangeItem.DISTANCE, Estimate.exactly(300))),
+                drive(Estimate.exactly(300), Estimate.exactly(48)))
+            .draw(false);
+    assertThat(drive.consumption()).isCloseTo(160, within(1e-9));
+    assertThat(drive.fullRange()).isCloseTo(375, within(1e-9));
+  }
+
+  @Test
+  void a_single_drive_has_no_spread_between_drives() {
+    DriveSampler sampler = sampler(drive(Estimate.around(300, 2), Estimate.around(48, 0.1)));
+    draws(sampler);
+    double[] between = sampler.inputs().get(UncertaintySource.BETWEEN_DRIVES).get(0);
+    assertThat(Arrays.stream(between).distinct().count()).isEqualTo(1);
+  }
 }

@@ -210,7 +210,8 @@ final class CurveComparisonTest {
             .named("bare")
             .channel(Channel.POWER, 0.5, seconds, new double[] {90, 100, 70})
             .build();
-    assertWithheld(compare(steady("one", 10, 60, 0.5), bare), "no state of charge was recorded in bare");
+    assertWithheld(
+        compare(steady("one", 10, 60, 0.5), bare), "no state of charge was recorded in bare");
   }
 
   private static void assertWithheld(PairResult pair, String reason) {

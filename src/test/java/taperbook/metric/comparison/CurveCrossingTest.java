@@ -27,8 +27,7 @@ final class CurveCrossingTest {
       // From the middle between the neighbouring zeros, and then to the end of the window.
       double before = i == 0 ? FROM : (zeros.get(i - 1) + zeros.get(i)) / 2;
       double after = i + 1 == zeros.size() ? TO : (zeros.get(i) + zeros.get(i + 1)) / 2;
-      assertThat(crossing(band, before, after).value())
-          .isCloseTo(zeros.get(i), within(1e-9));
+      assertThat(crossing(band, before, after).value()).isCloseTo(zeros.get(i), within(1e-9));
       List<Double> rest = zeros.subList(i, zeros.size());
       Estimate crossing = crossing(band, before, TO);
       assertThat(crossing.value()).isCloseTo(rest.get(rest.size() / 2), within(1e-9));

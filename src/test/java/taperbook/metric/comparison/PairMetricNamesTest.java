@@ -19,11 +19,11 @@ final class PairMetricNamesTest {
   void the_numbers_of_the_window_name_the_other_session() {
     List<Metric> window = names.ofWindow();
     assertThat(window)
-        .containsExactly(
-            names.sharedFrom(), names.sharedTo(), names.meanLead(), names.timeGain());
+        .containsExactly(names.sharedFrom(), names.sharedTo(), names.meanLead(), names.timeGain());
     assertThat(window)
         .extracting(Metric::id)
-        .containsExactly("shared_soc_from", "shared_soc_to", "mean_lead_shared", "time_gain_shared");
+        .containsExactly(
+            "shared_soc_from", "shared_soc_to", "mean_lead_shared", "time_gain_shared");
     assertThat(window)
         .extracting(Metric::unit)
         .containsExactly(Unit.PERCENT, Unit.PERCENT, Unit.KILOWATT, Unit.SECOND);

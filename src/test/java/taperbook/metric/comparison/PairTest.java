@@ -51,7 +51,8 @@ final class PairTest {
   @Test
   void ends_and_corners_that_are_quarters_appear_once() {
     Pair pair = new Pair(side("one", 10, 11, 12), side("other", 10, 12), new Interval(10, 12), 0);
-    assertThat(grid(pair)).containsExactly(10.0, 10.25, 10.5, 10.75, 11.0, 11.25, 11.5, 11.75, 12.0);
+    assertThat(grid(pair))
+        .containsExactly(10.0, 10.25, 10.5, 10.75, 11.0, 11.25, 11.5, 11.75, 12.0);
   }
 
   @Test

@@ -59,8 +59,7 @@ final class RunCurveTest {
 
   @Test
   void two_runs_have_a_mean_without_an_interval() {
-    Curve curve =
-        RunCurve.of(List.of(run(10, 60, s -> 100), run(10, 60, s -> 108))).orElseThrow();
+    Curve curve = RunCurve.of(List.of(run(10, 60, s -> 100), run(10, 60, s -> 108))).orElseThrow();
     for (int i = 0; i < curve.size(); i++) {
       assertThat(curve.y(i)).isCloseTo(104, within(0.1));
       assertThat(curve.low(i)).isEqualTo(curve.y(i));
@@ -80,8 +79,7 @@ final class RunCurveTest {
   @Test
   void the_curve_covers_the_half_per_cents_of_all_runs() {
     DoubleUnaryOperator falling = s -> 160 - s;
-    Curve curve =
-        RunCurve.of(List.of(run(10.3, 60.2, falling), run(5, 70, falling))).orElseThrow();
+    Curve curve = RunCurve.of(List.of(run(10.3, 60.2, falling), run(5, 70, falling))).orElseThrow();
     assertThat(curve.size()).isEqualTo(100);
     for (int i = 0; i < curve.size(); i++) {
       assertThat(curve.x(i)).isEqualTo(10.5 + i / 2.0);

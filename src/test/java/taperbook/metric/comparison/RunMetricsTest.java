@@ -162,7 +162,8 @@ final class RunMetricsTest {
 
   @Test
   void a_mean_of_zero_has_no_share() {
-    assertThat(spread(new MetricCollector("run", List.of()), number(-1, 0.1), number(1, 0.1)).power())
+    assertThat(
+            spread(new MetricCollector("run", List.of()), number(-1, 0.1), number(1, 0.1)).power())
         .isZero();
   }
 
@@ -176,7 +177,8 @@ final class RunMetricsTest {
   @Test
   void a_stated_standard_deviation_becomes_half_a_95_percent_interval() {
     Spread spread =
-        RunMetrics.stated(Optional.of(new ReportPlan.RunSpread(0.02, "a laboratory"))).orElseThrow();
+        RunMetrics.stated(Optional.of(new ReportPlan.RunSpread(0.02, "a laboratory")))
+            .orElseThrow();
     assertThat(spread.power()).isCloseTo(0.0391992797, within(1e-9));
     assertThat(spread.source()).isEqualTo("a laboratory");
     assertThat(RunMetrics.stated(Optional.empty())).isEmpty();

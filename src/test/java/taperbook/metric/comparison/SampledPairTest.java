@@ -104,7 +104,8 @@ final class SampledPairTest {
     SampledPair same = new SampledPair(one, one, GRID, 0);
     assertThat(same.kilowatts(100)).doesNotContain(0);
     // With fewer draws on one side only as many are used.
-    SampledPair fewer = new SampledPair(one, new Courses(other.session(), Optional.empty(), 60), GRID, 0);
+    SampledPair fewer =
+        new SampledPair(one, new Courses(other.session(), Optional.empty(), 60), GRID, 0);
     assertThat(fewer.trials()).isEqualTo(5 * 60);
     assertThat(new SampledPair(one, one, GRID, 0.1).kilowatts(100)).doesNotContain(0);
   }

@@ -26,10 +26,9 @@ final class SideTest {
   }
 
   private static Side side(double[] powerSeconds, double[] power) {
-    return side(
-            s ->
-                s.channel(Channel.SOC, 0.5, SECONDS, SOC)
-                    .channel(Channel.POWER, 0.5, powerSeconds, power))
+    return side(s ->
+            s.channel(Channel.SOC, 0.5, SECONDS, SOC)
+                .channel(Channel.POWER, 0.5, powerSeconds, power))
         .value()
         .orElseThrow();
   }
@@ -57,9 +56,7 @@ final class SideTest {
   void the_rows_of_a_stretch_are_those_around_its_times_in_both_channels() {
     Side side = side(new double[] {0, 150, 1000}, new double[] {90, 100, 80});
     // 20 % is at 100 s, 35 % at 250 s: state of charge in rows 2 to 4, power in rows 1 to 3.
-    assertThat(side.rows(20, 35))
-        .extracting(RowRef::line)
-        .containsExactly(3, 4, 5, 2, 3, 4);
+    assertThat(side.rows(20, 35)).extracting(RowRef::line).containsExactly(3, 4, 5, 2, 3, 4);
     assertThat(side.rows(12, 12)).extracting(RowRef::line).containsExactly(2, 3, 2, 3);
     assertThat(side.rows(10, 10)).extracting(RowRef::line).containsExactly(2, 2);
   }

@@ -244,7 +244,9 @@ final class CourseDataTest {
     CourseData data =
         new CourseData(Sessions.session().channel(Channel.SOC, 0, SECONDS, SOC).build());
     assertThat(of(data, Channel.SOC)).allMatch(o -> o.form() == Form.AT_CHANGE);
-    assertThat(of(data, Channel.SOC)).extracting(Observation::value).containsExactly(10.0, 30.0, 50.0, 70.0);
+    assertThat(of(data, Channel.SOC))
+        .extracting(Observation::value)
+        .containsExactly(10.0, 30.0, 50.0, 70.0);
     assertThat(of(data, Channel.SOC)).allMatch(o -> o.displayVariance() == 0);
   }
 
@@ -278,8 +280,7 @@ final class CourseDataTest {
       double[] seconds = IntStream.range(0, rows).mapToDouble(i -> 9 * i).toArray();
       double[] power = Arrays.stream(seconds).map(t -> 100).toArray();
       CourseData data =
-          new CourseData(
-              Sessions.session().channel(Channel.POWER, 0.5, seconds, power).build());
+          new CourseData(Sessions.session().channel(Channel.POWER, 0.5, seconds, power).build());
       assertThat(data.isDense()).isEqualTo(rows > 200);
       assertThat(data.nodes().length == 481).isEqualTo(rows > 200);
     }

@@ -38,8 +38,7 @@ final class CourseModelTest {
   }
 
   private static Sessions counted(double total) {
-    return powered(t -> 72)
-        .channel(Channel.ENERGY_ADDED, 0.05, SECONDS, at(t -> total * t / 1800));
+    return powered(t -> 72).channel(Channel.ENERGY_ADDED, 0.05, SECONDS, at(t -> total * t / 1800));
   }
 
   private static CourseModel model(Sessions session) {
@@ -322,7 +321,9 @@ final class CourseModelTest {
                 .channel(Channel.ENERGY_ADDED, 0.05, SECONDS, at(t -> t / 50)));
     model.setReference(model.reference());
     int n = model.cells();
-    assertThat(model.formsOfCharge()).hasSize(7).allMatch(f -> f.observation.channel() == Channel.SOC);
+    assertThat(model.formsOfCharge())
+        .hasSize(7)
+        .allMatch(f -> f.observation.channel() == Channel.SOC);
     assertThat(model.forms().stream().filter(ReadingForm::isOpen)).hasSize(2);
     ArrowSystem expected = new ArrowSystem(n, CourseModel.BORDER);
     model.addPriors(expected);

@@ -131,7 +131,8 @@ final class CourseTest {
     assertThat(last).isCloseTo(31.5, within(1e-9));
     assertThat(COURSE.meanPowerOverCharge(14, 20.5))
         .isCloseTo((72 * 2 + 72 * 4 + last * 0.5) / 6.5, within(1e-9));
-    assertThat(COURSE.meanPowerOverCharge(12.5, 13)).isCloseTo(COURSE.powerAt(118.75), within(1e-9));
+    assertThat(COURSE.meanPowerOverCharge(12.5, 13))
+        .isCloseTo(COURSE.powerAt(118.75), within(1e-9));
   }
 
   /** Thirty cells of 100 s, of which the first and last three have 3 % and 1.5 % together. */

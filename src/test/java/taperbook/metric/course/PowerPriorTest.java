@@ -71,7 +71,8 @@ final class PowerPriorTest {
   @Test
   void each_step_has_the_variance_of_its_time() {
     CourseModel model = model(false);
-    double[] variances = variances(model, new PowerPrior(model, new RandomNumbers(1)), new double[0]);
+    double[] variances =
+        variances(model, new PowerPrior(model, new RandomNumbers(1)), new double[0]);
     for (int j = 0; j < variances.length; j++) {
       double expected = expected(model.data().nodes(), j);
       assertThat(variances[j]).as("%s", j).isCloseTo(expected, within(1e-6 * expected));

@@ -80,8 +80,7 @@ final class ReadingFitTest {
   @CsvSource({"ENERGY_ADDED, 42, 8, 21", "POWER, 21, 9, 210", "SOC, 0, 10, 63"})
   void a_misread_reading_fits_worst_and_its_true_value_fits_without_it(
       Channel channel, int first, int row, double misread) {
-    double[] values =
-        channel == Channel.SOC ? soc : channel == Channel.POWER ? power : energy;
+    double[] values = channel == Channel.SOC ? soc : channel == Channel.POWER ? power : energy;
     double truth = values[row];
     values[row] = misread;
     ReadingFit fit = fit();

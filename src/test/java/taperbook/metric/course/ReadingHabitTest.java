@@ -22,7 +22,8 @@ final class ReadingHabitTest {
 
   /** A session with rows at the given parts of a step, 5 % apart. */
   private static CourseModel model(String rowsWritten, IntToDoubleFunction part) {
-    double[] charge = IntStream.range(0, ROWS).mapToDouble(i -> 10 + 5 * i + part.applyAsDouble(i)).toArray();
+    double[] charge =
+        IntStream.range(0, ROWS).mapToDouble(i -> 10 + 5 * i + part.applyAsDouble(i)).toArray();
     double[] seconds = Arrays.stream(charge).map(q -> (q - 10) * 30).toArray();
     double[] shown = Arrays.stream(charge).map(Math::floor).toArray();
     double[] power = Arrays.stream(charge).map(q -> 72).toArray();
@@ -118,7 +119,8 @@ final class ReadingHabitTest {
     }
     for (int k = 0; k < 4; k++) {
       double share = odds[k] / sum;
-      assertThat(counts[k]).isCloseTo(share, within(5 * Math.sqrt(share * (1 - share) / DRAWS) + 1e-3));
+      assertThat(counts[k])
+          .isCloseTo(share, within(5 * Math.sqrt(share * (1 - share) / DRAWS) + 1e-3));
     }
   }
 
@@ -177,7 +179,9 @@ final class ReadingHabitTest {
     assertThat(observed[1]).isCloseTo(form.variance + spread, within(1e-6));
   }
 
-  /** Returns value and variance of one reading, as if it and no other read the charge at the start. */
+  /**
+   * Returns value and variance of one reading, as if it and no other read the charge at the start.
+   */
   private static double[] observed(CourseModel model, ReadingForm form, boolean rough) {
     for (ReadingForm any : model.formsOfCharge()) {
       Arrays.fill(any.banded, 0);
@@ -198,8 +202,6 @@ final class ReadingHabitTest {
     unit[CourseModel.START] = 1;
     double[] solution = new double[n + CourseModel.BORDER];
     system.solve(solution);
-    return new double[] {
-      solution[n + CourseModel.START], system.variance(n, new double[0], unit)
-    };
+    return new double[] {solution[n + CourseModel.START], system.variance(n, new double[0], unit)};
   }
 }

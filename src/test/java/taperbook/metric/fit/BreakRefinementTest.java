@@ -75,8 +75,7 @@ final class BreakRefinementTest {
     double[] power = powers(q -> q <= 40 ? 150 : 110 - (q - 44));
     PiecewiseLine start = line(power, 40, 44);
     for (PiecewiseLine found :
-        List.of(
-            BreakRefinement.of(SOC, power, start), BreakRefinement.nearby(SOC, power, start))) {
+        List.of(BreakRefinement.of(SOC, power, start), BreakRefinement.nearby(SOC, power, start))) {
       assertThat(found.at(0)).isEqualTo(40);
       assertThat(found.at(1)).isEqualTo(44);
     }
@@ -84,8 +83,7 @@ final class BreakRefinementTest {
 
   @Test
   void a_step_stays_while_a_knot_beside_it_moves() {
-    double[] power =
-        powers(q -> 150 - 2 * Math.max(0, q - 53.3) - (q > 26 ? 30 : 0));
+    double[] power = powers(q -> 150 - 2 * Math.max(0, q - 53.3) - (q > 26 ? 30 : 0));
     List<Break> breaks = List.of(new Break(26, true), new Break(60, false));
     PiecewiseLine start = PiecewiseLine.through(SOC, power, breaks).orElseThrow();
     PiecewiseLine found = BreakRefinement.of(SOC, power, start);

@@ -88,8 +88,7 @@ final class EnergyFitTest {
     assertThat(fit.consistency()).isCloseTo(consistency, within(1e-9));
     assertThat(fit.widening()).isCloseTo(widening, within(1e-9)).isGreaterThan(1);
     double t = Quantiles.student95(Math.max(3, (int) effective - 2));
-    assertThat(fit.perPercent().value())
-        .isCloseTo(line.slope() + curve.correction(), within(1e-9));
+    assertThat(fit.perPercent().value()).isCloseTo(line.slope() + curve.correction(), within(1e-9));
     assertThat(fit.perPercent().bounds().width() / 2)
         .isCloseTo(t * widening * Math.hypot(line.slopeError(), curve.standard()), within(1e-9));
     assertThat(correlation > 0).isEqualTo(run > 1);

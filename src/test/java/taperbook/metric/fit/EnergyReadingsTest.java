@@ -30,7 +30,8 @@ final class EnergyReadingsTest {
   private static Optional<PowerIntegral> steady(double halfStep, double from, double to) {
     double[] seconds = {from, to};
     return Optional.of(
-        new PowerIntegral(new Trace("p", seconds, new double[] {72, 72}, new int[] {2, 3}, halfStep, 0)));
+        new PowerIntegral(
+            new Trace("p", seconds, new double[] {72, 72}, new int[] {2, 3}, halfStep, 0)));
   }
 
   @Test
@@ -54,9 +55,10 @@ final class EnergyReadingsTest {
   void only_rows_with_both_readings_count() {
     double[] seconds = {0, 30, 90, 120, 180};
     Optional<Trace> counter = Optional.of(trace(0.05, seconds, 0, 0.6, 1.8, 2.4, 3.6));
-    EnergyReadings readings =
-        EnergyReadings.of(soc(0.5), counter, Optional.empty()).orElseThrow();
-    assertThat(readings.points()).extracting(LinePoint::x).containsExactly(10.0, 11.0, 13.0, 14.0, 16.0);
+    EnergyReadings readings = EnergyReadings.of(soc(0.5), counter, Optional.empty()).orElseThrow();
+    assertThat(readings.points())
+        .extracting(LinePoint::x)
+        .containsExactly(10.0, 11.0, 13.0, 14.0, 16.0);
     assertThat(readings.points()).extracting(LinePoint::y).containsExactly(0.0, 0.6, 1.8, 2.4, 3.6);
     assertThat(readings.rows()).extracting(RowRef::line).containsExactly(2, 3, 5, 6, 8);
   }
@@ -101,7 +103,9 @@ final class EnergyReadingsTest {
   void charges_outside_the_readings_of_power_are_left_out() {
     EnergyReadings readings =
         EnergyReadings.of(soc(0.5), Optional.empty(), steady(0.5, 20, 160)).orElseThrow();
-    assertThat(readings.points()).extracting(LinePoint::x).containsExactly(11.0, 12.0, 13.0, 14.0, 15.0);
+    assertThat(readings.points())
+        .extracting(LinePoint::x)
+        .containsExactly(11.0, 12.0, 13.0, 14.0, 15.0);
     // The first is 10 s after power was first read: 0.2 kWh.
     assertThat(readings.points().get(0).y()).isCloseTo(0.2, within(1e-9));
     assertThat(EnergyReadings.of(soc(0.5), Optional.empty(), steady(0.5, 40, 160))).isEmpty();
@@ -114,8 +118,7 @@ final class EnergyReadingsTest {
     assertThat(EnergyReadings.of(soc(0), Optional.empty(), steady(0.5, 0, 180))).isEmpty();
     assertThat(EnergyReadings.of(soc(0.5), counter, Optional.empty())).isPresent();
     assertThat(
-            EnergyReadings.of(
-                soc(0), Optional.of(trace(0.05, SECONDS, ENERGY)), Optional.empty()))
+            EnergyReadings.of(soc(0), Optional.of(trace(0.05, SECONDS, ENERGY)), Optional.empty()))
         .isPresent();
   }
 
@@ -140,7 +143,9 @@ final class EnergyReadingsTest {
     double[] energy = IntStream.range(0, n).mapToDouble(i -> i / 4).toArray();
     EnergyReadings readings =
         EnergyReadings.of(
-                trace(0.5, seconds, soc), Optional.of(trace(0.5, seconds, energy)), Optional.empty())
+                trace(0.5, seconds, soc),
+                Optional.of(trace(0.5, seconds, energy)),
+                Optional.empty())
             .orElseThrow();
     assertThat(readings.points()).hasSize(16);
     for (int k = 2; k < 14; k++) {

@@ -142,8 +142,7 @@ final class FitUncertaintyTest {
 
   @Test
   void three_segments_between_readings_are_three_independent_lines() {
-    DoubleUnaryOperator power =
-        q -> 200 - 4 * Math.max(0, q - 10) + 3 * Math.max(0, q - 21);
+    DoubleUnaryOperator power = q -> 200 - 4 * Math.max(0, q - 10) + 3 * Math.max(0, q - 21);
     FitUncertainty knots = scattered(power, new Break(10, false), new Break(21, false));
     double v = 3 * 132 / 24.0;
     assertThat(knots.ofMeanPower(1, 12, 18)).isCloseTo(Math.sqrt(atDistance(v, 0.5)), within(1e-6));
@@ -165,8 +164,7 @@ final class FitUncertaintyTest {
 
   @Test
   void the_height_of_a_step_between_sloping_lines_depends_on_its_place() {
-    FitUncertainty two =
-        scattered(q -> q < 10 ? 200 : 160 - 2 * (q - 10), new Break(10, true));
+    FitUncertainty two = scattered(q -> q < 10 ? 200 : 160 - 2 * (q - 10), new Break(10, true));
     double v = 2 * 132 / 16.0;
     double half = 2 * Math.sqrt(atDistance(v, 4.5) + atDistance(v, 6.5));
     Interval height = two.ofHeight(0, new Interval(9, 11));

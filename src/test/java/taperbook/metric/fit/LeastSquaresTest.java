@@ -81,8 +81,7 @@ final class LeastSquaresTest {
   @Test
   void as_many_columns_as_values_have_an_exact_solution() {
     LeastSquares exact =
-        LeastSquares.solve(
-                List.of(new double[] {1, 1}, new double[] {2, 4}), new double[] {5, 11})
+        LeastSquares.solve(List.of(new double[] {1, 1}, new double[] {2, 4}), new double[] {5, 11})
             .orElseThrow();
     assertThat(exact.coefficient(0)).isCloseTo(-1, within(1e-9));
     assertThat(exact.coefficient(1)).isCloseTo(3, within(1e-9));

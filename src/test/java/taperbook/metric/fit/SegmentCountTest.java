@@ -128,8 +128,7 @@ final class SegmentCountTest {
 
   @ParameterizedTest
   @CsvSource({"5, false", "7, true"})
-  void a_step_falls_by_more_than_the_segments_beside_it_do_in_its_gap(
-      double fall, boolean isStep) {
+  void a_step_falls_by_more_than_the_segments_beside_it_do_in_its_gap(double fall, boolean isStep) {
     // 2 kW per 1 % over a gap of 3 % are 6 kW.
     TaperPoints points = points(30, q -> 200 - 2 * q - (q > 53 ? fall : 0), 0.01);
     PiecewiseLine line = new SegmentCount(points).chosen();
@@ -149,11 +148,7 @@ final class SegmentCountTest {
   @Test
   void four_segments_and_two_steps_are_found() {
     DoubleUnaryOperator knots =
-        q ->
-            100
-                + 3 * Math.min(q, 22)
-                - 2 * Math.max(0, q - 41)
-                + 1.5 * Math.max(0, q - 67);
+        q -> 100 + 3 * Math.min(q, 22) - 2 * Math.max(0, q - 41) + 1.5 * Math.max(0, q - 67);
     assertThat(new SegmentCount(points(32, knots, 0.05)).chosen().segments()).isEqualTo(4);
     DoubleUnaryOperator steps = q -> q < 36 ? 150 : q < 66 ? 120 : 80;
     PiecewiseLine line = new SegmentCount(points(32, steps, 0.05)).chosen();

@@ -103,8 +103,7 @@ final class TaperPointsTest {
   void a_place_at_a_reading_belongs_to_the_gap_above_it() {
     double[] seconds = {0, 200, 400, 600};
     TaperPoints points =
-        TaperPoints.of(
-            soc(10, 11, 12, 13, 14, 15, 16), trace(0.5, seconds, 100, 98, 60, 50));
+        TaperPoints.of(soc(10, 11, 12, 13, 14, 15, 16), trace(0.5, seconds, 100, 98, 60, 50));
     assertThat(points.socs()).containsExactly(10, 12, 14, 16);
     assertThat(points.gap(12)).isEqualTo(new Interval(11.5, 14.5));
     assertThat(points.gap(11.9)).isEqualTo(new Interval(9.5, 12.5));

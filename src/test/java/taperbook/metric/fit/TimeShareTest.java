@@ -98,8 +98,7 @@ final class TimeShareTest {
   void readings_without_duration_are_refused() {
     double[] once = {0, 0};
     Trace none = new Trace("readings.csv", once, new double[] {80, 80}, new int[] {2, 3}, 0, 0);
-    assertThatThrownBy(() -> new TimeShare(none, 10))
-        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new TimeShare(none, 10)).isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

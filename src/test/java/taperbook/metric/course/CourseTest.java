@@ -144,7 +144,7 @@ final class CourseTest {
     charge[0] = 10;
     for (int i = 1; i <= 30; i++) {
       seconds[i] = 100 * i;
-      charge[i] = charge[i - 1] + (i == 1 ? 0 : i <= 3 ? 1.5 : i <= 27 ? 2 : i == 30 ? 0.5 : 0.5);
+      charge[i] = charge[i - 1] + (i == 1 ? 0 : i <= 3 ? 1.5 : i <= 27 ? 2 : 0.5);
       energy[i] = charge[i] / 2 - 5;
     }
     Course course = new Course(seconds, energy, charge, new double[30]);

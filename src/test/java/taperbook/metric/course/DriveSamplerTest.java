@@ -48,6 +48,10 @@ final class DriveSamplerTest {
     return draws;
   }
 
+  private static List<double[]> inputs(DriveSampler sampler, UncertaintySource source) {
+    return sampler.inputs().getOrDefault(source, List.of());
+  }
+
   private static double[] sorted(List<Drive> draws, ToDoubleFunction<Drive> quantity) {
     return draws.stream().mapToDouble(quantity).sorted().toArray();
   }
@@ -106,15 +110,14 @@ final class DriveSamplerTest {
     assertThat(ranges[0]).isBetween(372.5, 373.0);
     assertThat(ranges[COUNT - 1]).isBetween(377.0, 377.5);
     assertThat(ranges[COUNT / 4]).isCloseTo(373.75, within(0.3));
-    Map<UncertaintySource, List<double[]>> inputs = sampler.inputs();
-    assertThat(inputs.get(UncertaintySource.RANGE_DISTANCE)).hasSize(1);
-    double[] distances = inputs.get(UncertaintySource.RANGE_DISTANCE).get(0);
+    assertThat(inputs(sampler, UncertaintySource.RANGE_DISTANCE)).hasSize(1);
+    double[] distances = inputs(sampler, UncertaintySource.RANGE_DISTANCE).get(0);
     for (int k = 0; k < COUNT; k++) {
       assertThat(draws.get(k).fullRange()).isCloseTo(distances[k] / 0.8, within(1e-9));
     }
-    assertThat(inputs.get(UncertaintySource.RANGE_ENERGY).get(0)).hasSize(COUNT);
-    assertThat(inputs.get(UncertaintySource.SPEED).get(0)).hasSize(COUNT);
-    assertThat(inputs.get(UncertaintySource.RANGE_SOC).get(0)).containsOnly(80);
+    assertThat(inputs(sampler, UncertaintySource.RANGE_ENERGY).get(0)).hasSize(COUNT);
+    assertThat(inputs(sampler, UncertaintySource.SPEED).get(0)).hasSize(COUNT);
+    assertThat(inputs(sampler, UncertaintySource.RANGE_SOC).get(0)).containsOnly(80);
   }
 
   /** Ranges of 375, 400 and 387.5 km, with s = 12.5, and consumptions of 160, 155 and 171 Wh/km. */
@@ -148,7 +151,7 @@ final class DriveSamplerTest {
       assertThat(one.fullRange() > 387.5).isEqualTo(one.consumption() < 162);
       assertThat(one.fullRange() + draws.get(k + 1).fullRange()).isCloseTo(775, within(1e-6));
     }
-    double[] between = sampler.inputs().get(UncertaintySource.BETWEEN_DRIVES).get(0);
+    double[] between = inputs(sampler, UncertaintySource.BETWEEN_DRIVES).get(0);
     for (int k = 0; k < COUNT; k++) {
       assertThat(between[k] > 0).isEqualTo(draws.get(k).consumption() > 162);
       assertThat(Math.abs(between[k])).isBetween(0.5, 0.98);
@@ -163,7 +166,7 @@ final class DriveSamplerTest {
             drive(Estimate.around(300, 8), Estimate.exactly(48)),
             drive(Estimate.around(300.2, 8), Estimate.exactly(48)));
     List<Drive> draws = draws(sampler);
-    List<double[]> distances = sampler.inputs().get(UncertaintySource.RANGE_DISTANCE);
+    List<double[]> distances = inputs(sampler, UncertaintySource.RANGE_DISTANCE);
     assertThat(distances).hasSize(2);
     for (int k = 0; k < COUNT; k++) {
       double mean = (distances.get(0)[k] + distances.get(1)[k]) / 2;
@@ -190,7 +193,7 @@ final class DriveSamplerTest {
     DriveSampler sampler = sampler(drive(first), drive(second));
     draws(sampler);
     List<double[]> corrections =
-        sampler.inputs().get(UncertaintySource.RANGE_DISTANCE).stream()
+        inputs(sampler, UncertaintySource.RANGE_DISTANCE).stream()
             .filter(values -> values[0] < 2)
             .toList();
     assertThat(corrections).hasSize(2);
@@ -219,7 +222,7 @@ final class DriveSamplerTest {
     double half = Math.tan(0.475 * Math.PI) * 27.5;
     assertThat(ranges[15]).isCloseTo(402.5 - half, within(1e-6));
     assertThat(ranges[COUNT - 16]).isCloseTo(402.5 + half, within(1e-6));
-    assertThat(sampler.inputs().get(UncertaintySource.RANGE_SOC)).hasSize(2);
+    assertThat(inputs(sampler, UncertaintySource.RANGE_SOC)).hasSize(2);
   }
 
   @Test
@@ -290,7 +293,7 @@ final class DriveSamplerTest {
   void a_single_drive_has_no_spread_between_drives() {
     DriveSampler sampler = sampler(drive(Estimate.around(300, 2), Estimate.around(48, 0.1)));
     draws(sampler);
-    double[] between = sampler.inputs().get(UncertaintySource.BETWEEN_DRIVES).get(0);
+    double[] between = inputs(sampler, UncertaintySource.BETWEEN_DRIVES).get(0);
     assertThat(Arrays.stream(between).distinct().count()).isEqualTo(1);
   }
 }

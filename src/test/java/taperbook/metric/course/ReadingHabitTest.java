@@ -18,7 +18,7 @@ import taperbook.session.ConditionItem;
  */
 final class ReadingHabitTest {
   private static final int ROWS = 12;
-  private static final int DRAWS = 4000;
+  private static final int DRAWS = 4800;
 
   /** A session with rows at the given parts of a step, 5 % apart. */
   private static CourseModel model(String rowsWritten, IntToDoubleFunction part) {
@@ -113,9 +113,9 @@ final class ReadingHabitTest {
     }
     double sum = Arrays.stream(odds).sum();
     double[] counts = new double[4];
-    for (int k = 0; k < DRAWS / ROWS; k++) {
+    for (int k = 0; k < DRAWS; k += ROWS) {
       habit.draw(truth(model));
-      model.formsOfCharge().forEach(f -> counts[f.part] += 1.0 / (DRAWS / ROWS) / ROWS);
+      model.formsOfCharge().forEach(f -> counts[f.part] += 1.0 / DRAWS);
     }
     for (int k = 0; k < 4; k++) {
       double share = odds[k] / sum;

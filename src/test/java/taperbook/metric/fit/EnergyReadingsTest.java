@@ -139,8 +139,8 @@ final class EnergyReadingsTest {
     // Three rows per 1 %, four per 1 kWh: within each step of the counter the energy rises evenly.
     int n = 48;
     double[] seconds = IntStream.range(0, n).mapToDouble(i -> 30 * i).toArray();
-    double[] soc = IntStream.range(0, n).mapToDouble(i -> 10 + i / 3).toArray();
-    double[] energy = IntStream.range(0, n).mapToDouble(i -> i / 4).toArray();
+    double[] soc = IntStream.range(0, n).mapToDouble(i -> Math.floorDiv(i, 3) + 10).toArray();
+    double[] energy = IntStream.range(0, n).mapToDouble(i -> Math.floorDiv(i, 4)).toArray();
     EnergyReadings readings =
         EnergyReadings.of(
                 trace(0.5, seconds, soc),

@@ -106,7 +106,7 @@ final class FitUncertaintyTest {
   /** Thirty points in three groups of ten, with a knot or step in each gap between them. */
   private static FitUncertainty scattered(DoubleUnaryOperator power, Break... breaks) {
     int n = 10 * (breaks.length + 1);
-    double[] soc = IntStream.range(0, n).mapToDouble(i -> i + i / 10).toArray();
+    double[] soc = IntStream.range(0, n).mapToDouble(i -> i + Math.floorDiv(i, 10)).toArray();
     double[] kilowatts = new double[n];
     for (int i = 0; i < n; i++) {
       kilowatts[i] = power.applyAsDouble(soc[i]) + SCATTER[i % 10];

@@ -11,6 +11,7 @@ import taperbook.metric.Sessions;
 import taperbook.metric.course.Observation.Form;
 import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
+import taperbook.session.Session;
 
 /** Constraints of readings, by hand: a display that shows v has a charge from v to v + 1. */
 final class CourseDataTest {
@@ -284,5 +285,43 @@ final class CourseDataTest {
       assertThat(data.isDense()).isEqualTo(rows > 200);
       assertThat(data.nodes().length == 481).isEqualTo(rows > 200);
     }
+  }
+
+  @Test
+  void half_steps_have_a_quarter_of_the_variance_of_whole_ones() {
+    Session session =
+        Sessions.session()
+            .text(ConditionItem.ROWS_WRITTEN, "at set times")
+            .channel(Channel.SOC, 0.25, SECONDS, SOC)
+            .build();
+    for (CourseData data : List.of(new CourseData(session), CourseData.ofSingleReadings(session))) {
+      assertThat(of(data, Channel.SOC))
+          .extracting(Observation::value)
+          .containsExactly(10.25, 30.25, 50.25, 70.25);
+      assertThat(of(data, Channel.SOC))
+          .allMatch(o -> Math.abs(o.displayVariance() - 0.25 / 12) < 1e-12);
+      assertThat(data.step(Channel.SOC)).isEqualTo(0.5);
+    }
+  }
+
+  @Test
+  void a_change_between_two_rows_is_uniform_in_their_gap() {
+    double[] seconds = {0, 100, 200, 240, 340, 440};
+    CourseData data =
+        new CourseData(
+            Sessions.session()
+                .clockHalfStep(0.5)
+                .text(ConditionItem.ROWS_WRITTEN, "at set times")
+                .channel(Channel.SOC, 0.5, seconds, new double[] {8, 9, 10, 11, 12, 13})
+                .build());
+    Observation change =
+        of(data, Channel.SOC).stream()
+            .filter(o -> o.form() == Form.AT_CHANGE)
+            .findFirst()
+            .orElseThrow();
+    assertThat(change.second()).isEqualTo(220);
+    assertThat(change.value()).isEqualTo(11);
+    assertThat(change.index()).isEqualTo(3);
+    assertThat(change.clockVariance()).isCloseTo(1600 / 12.0 + 1 / 12.0, within(1e-9));
   }
 }

@@ -55,6 +55,7 @@ final class UnresolvedBreaksTest {
     assertThat(rule.above(60)).isEqualTo(60);
     assertThat(rule.lowest()).isZero();
     assertThat(rule.highest()).isEqualTo(60);
+    assertThat(new UnresolvedBreaks(new double[] {7, 5, 9}).lowest()).isEqualTo(5);
   }
 
   @Test

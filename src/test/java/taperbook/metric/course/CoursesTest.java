@@ -289,4 +289,24 @@ final class CoursesTest {
     assertThat(draws.stream().mapToDouble(Draw::place).min().orElseThrow()).isLessThan(0.1);
     assertThat(draws.stream().mapToDouble(Draw::place).max().orElseThrow()).isGreaterThan(0.9);
   }
+
+  @Test
+  void rows_are_counted_once_and_up_to_a_hundred() {
+    assertThat(new Courses(steady().build(), Optional.empty(), Courses.FEW).rowCount())
+        .isEqualTo(4);
+    double[] seconds = IntStream.range(0, 150).mapToDouble(i -> 10 * i).toArray();
+    double[] power = Arrays.stream(seconds).map(t -> 72).toArray();
+    Session log = Sessions.session().channel(Channel.POWER, 0.5, seconds, power).build();
+    assertThat(new Courses(log, Optional.empty(), Courses.FEW).rowCount()).isEqualTo(100);
+  }
+
+  @Test
+  void an_alternative_set_of_draws_differs() {
+    ToDoubleFunction<Draw> time = d -> d.course().timeOfCharge(50);
+    Courses first = new Courses(steady().build(), List.of(), Courses.FEW, 0);
+    Courses other = new Courses(steady().build(), List.of(), Courses.FEW, 3);
+    assertThat(first.redraw()).isZero();
+    assertThat(other.redraw()).isEqualTo(3);
+    assertThat(other.estimate(time)).isPresent().isNotEqualTo(first.estimate(time));
+  }
 }

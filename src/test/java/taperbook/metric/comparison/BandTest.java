@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.metric.course.Courses;
 import taperbook.metric.course.ReadByHand;
 import taperbook.metric.course.TrueCurve;
@@ -20,7 +22,9 @@ final class BandTest {
   private static final double[] GRID =
       IntStream.rangeClosed(80, 280).mapToDouble(i -> i / 4.0).toArray();
 
-  private final SampledPair pair = new SampledPair(courses("one", 3), courses("other", 4), GRID, 0);
+  private final Courses one = courses("one", 3);
+  private final Courses other = courses("other", 4);
+  private final SampledPair pair = new SampledPair(one, other, GRID, 0);
   private final Band band = new Band(GRID, pair);
 
   private static Courses courses(String name, long seed) {
@@ -29,18 +33,22 @@ final class BandTest {
         ReadByHand.session(name, curve, new Random(seed)), Optional.empty(), Courses.FEW);
   }
 
-  @Test
-  void it_contains_95_percent_of_the_trials_at_every_point_and_no_narrower_band_does() {
-    int trials = pair.trials();
-    assertThat(share(band.depth())).isGreaterThanOrEqualTo(0.95);
-    assertThat(share(band.depth() + 1)).isLessThan(0.95);
-    assertThat(band.depth()).isBetween(1, trials / 40);
+  /** From two points, close to the quantiles of 2.5 %, to so many that only extremes count. */
+  @ParameterizedTest
+  @ValueSource(ints = {2, 3, 4, 20, 201})
+  void it_contains_95_percent_of_the_trials_at_every_point_and_no_narrower_band_does(int points) {
+    double[] grid = Arrays.copyOf(GRID, points);
+    SampledPair some = new SampledPair(one, other, grid, 0);
+    int depth = new Band(grid, some).depth();
+    assertThat(share(some, grid.length, depth)).isGreaterThanOrEqualTo(0.95);
+    assertThat(share(some, grid.length, depth + 1)).isLessThan(0.95);
+    assertThat(depth).isBetween(points <= 4 ? 5 : 1, some.trials() / 40);
   }
 
   /** Share of the trials between the d-th smallest and d-th largest at every point. */
-  private double share(int depth) {
+  private static double share(SampledPair pair, int points, int depth) {
     boolean[] outside = new boolean[pair.trials()];
-    for (int i = 0; i < GRID.length; i++) {
+    for (int i = 0; i < points; i++) {
       double[] drawn = pair.kilowatts(i);
       double[] sorted = drawn.clone();
       Arrays.sort(sorted);
@@ -65,6 +73,16 @@ final class BandTest {
       assertThat(band.high(i))
           .isEqualTo(sorted[sorted.length - band.depth()])
           .isGreaterThan(band.value(i));
+    }
+  }
+
+  @Test
+  void the_band_of_a_session_against_itself_is_symmetric() {
+    Courses session = courses("one", 3);
+    Band mirrored = new Band(GRID, new SampledPair(session, session, GRID, 0));
+    for (int i = 0; i < GRID.length; i++) {
+      assertThat(mirrored.value(i)).isZero();
+      assertThat(mirrored.low(i)).isEqualTo(-mirrored.high(i)).isNegative();
     }
   }
 }

@@ -94,6 +94,12 @@ final class ConditionSimilarityTest {
     assertThat(ConditionSimilarity.startsApart(apart)).isTrue();
     assertThat(ConditionSimilarity.differencesOfRuns(alike)).isEmpty();
     assertThat(ConditionSimilarity.differencesOfRuns(apart)).hasSize(1);
+    assertThat(
+            ConditionSimilarity.differencesOfRuns(
+                List.of(
+                    with(ConditionItem.PRECONDITIONED, "yes"),
+                    with(ConditionItem.PRECONDITIONED, "no"))))
+        .containsExactly(ConditionItem.PRECONDITIONED.words());
   }
 
   @Test

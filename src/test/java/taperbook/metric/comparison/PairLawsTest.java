@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import taperbook.metric.Sessions;
 import taperbook.metric.course.Courses;
 import taperbook.metric.course.ReadByHand;
 import taperbook.metric.course.TrueCurve;
@@ -22,7 +21,6 @@ import taperbook.result.PairResult;
 import taperbook.result.ReportNumber;
 import taperbook.result.Stretch;
 import taperbook.result.Stretch.Order;
-import taperbook.session.Channel;
 import taperbook.session.Session;
 
 /** Properties of every comparison of two sessions, with invented sessions read by hand. */
@@ -148,69 +146,5 @@ final class PairLawsTest {
           .as(number.id())
           .containsExactlyInAnyOrder("sessions/one/readings.csv", "sessions/other/readings.csv");
     }
-  }
-
-  @Test
-  void sessions_without_overlap_are_withheld_with_the_reason() {
-    PairResult pair = compare(steady("low", 10, 40), steady("high", 40, 80));
-    assertWithheld(pair, "the two sessions share less than 1 % of state of charge");
-  }
-
-  @Test
-  void a_session_without_power_is_withheld_with_the_reason() {
-    double[] seconds = {0, 600, 1200};
-    Session bare =
-        Sessions.session()
-            .named("bare")
-            .channel(Channel.SOC, 0.5, seconds, new double[] {10, 40, 70})
-            .build();
-    assertWithheld(compare(steady("one", 10, 60), bare), "no power was recorded in bare");
-    assertWithheld(compare(bare, steady("one", 10, 60)), "no power was recorded in bare");
-  }
-
-  @Test
-  void a_session_of_one_row_shares_nothing() {
-    Session row =
-        Sessions.session()
-            .named("row")
-            .channel(Channel.SOC, 0.5, new double[] {0}, new double[] {20})
-            .channel(Channel.POWER, 0.5, new double[] {0}, new double[] {90})
-            .build();
-    String reason = "power and state of charge were not read over the same time in row";
-    assertWithheld(compare(steady("one", 10, 60), row), reason);
-    assertWithheld(compare(row, steady("one", 10, 60)), reason);
-  }
-
-  @Test
-  void a_session_without_state_of_charge_is_withheld_with_the_reason() {
-    double[] seconds = {0, 600, 1200};
-    Session bare =
-        Sessions.session()
-            .named("bare")
-            .channel(Channel.POWER, 0.5, seconds, new double[] {90, 100, 70})
-            .build();
-    assertWithheld(compare(steady("one", 10, 60), bare), "no state of charge was recorded in bare");
-  }
-
-  private static void assertWithheld(PairResult pair, String reason) {
-    assertThat(pair.shared()).isEmpty();
-    assertThat(pair.stretches()).isEmpty();
-    assertThat(pair.crossings()).isEmpty();
-    assertThat(pair.difference()).isEmpty();
-    assertThat(pair.numbers().all().stream().map(ReportNumber::id))
-        .containsExactly(
-            "shared_soc_from", "shared_soc_to", "mean_lead_shared", "time_gain_shared");
-    pair.numbers().all().forEach(n -> assertThat(n.withheld()).contains(reason));
-  }
-
-  private static Session steady(String name, double from, double to) {
-    double[] seconds = {0, 300, 600, 900, 1200};
-    double step = (to - from) / 4;
-    double[] soc = {from, from + step, from + 2 * step, from + 3 * step, to};
-    return Sessions.session()
-        .named(name)
-        .channel(Channel.SOC, 0.5, seconds, soc)
-        .channel(Channel.POWER, 0.5, seconds, new double[] {100, 100, 100, 100, 100})
-        .build();
   }
 }

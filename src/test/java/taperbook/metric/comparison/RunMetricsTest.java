@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import taperbook.i18n.Message;
 import taperbook.metric.fit.Quantiles;
 import taperbook.metric.recording.MetricCollector;
+import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Unit;
 import taperbook.result.Contribution;
@@ -147,6 +149,39 @@ final class RunMetricsTest {
     assertThat(entered(number(1000, 1), number(1006, 1), number(1003, 1)).numbers().all())
         .hasSize(4)
         .allMatch(n -> n.caveats().isEmpty());
+  }
+
+  @Test
+  void without_the_power_the_greatest_spread_counts() {
+    MetricCollector collector = new MetricCollector("run", List.of());
+    List<Numbers> all =
+        List.of(new Numbers(List.of(number(1000, 1e-6))), new Numbers(List.of(number(1006, 1e-6))));
+    Spread spread = new RunMetrics(all, List.of(), collector).add(List.of(ID), "not_measured");
+    assertThat(spread.power()).isCloseTo(T * 6 / Math.sqrt(2) / 1003, within(1e-6));
+  }
+
+  @Test
+  void a_mean_of_zero_has_no_share() {
+    assertThat(
+            spread(new MetricCollector("run", List.of()), number(-1, 0.1), number(1, 0.1)).power())
+        .isZero();
+  }
+
+  @Test
+  void its_numbers_have_the_rows_of_all_runs() {
+    assertThat(entered(number(1000, 1), number(1006, 1)).numbers().all())
+        .hasSize(4)
+        .allMatch(n -> n.origin().rows().contains(new RowRef("r", 2)));
+  }
+
+  @Test
+  void a_stated_standard_deviation_becomes_half_a_95_percent_interval() {
+    Spread spread =
+        RunMetrics.stated(Optional.of(new ReportPlan.RunSpread(0.02, "a laboratory")))
+            .orElseThrow();
+    assertThat(spread.power()).isCloseTo(0.0391992797, within(1e-9));
+    assertThat(spread.source()).isEqualTo("a laboratory");
+    assertThat(RunMetrics.stated(Optional.empty())).isEmpty();
   }
 
   private static void check(Estimate estimate, double value, double half) {

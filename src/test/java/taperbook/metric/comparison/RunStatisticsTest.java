@@ -84,6 +84,14 @@ final class RunStatisticsTest {
   }
 
   @Test
+  void an_interval_of_zero_does_not_reach_below_it_but_one_of_a_loss_does() {
+    assertThat(exact(List.of(-1.0, 1.0)).nextRun().bounds().low()).isZero();
+    // The mean -2, with s = root of 2 and t(1) = tan(0.475 pi).
+    assertThat(exact(List.of(-3.0, -1.0)).meanOfAll().bounds().low())
+        .isCloseTo(-2 - Math.tan(0.475 * Math.PI), within(1e-9));
+  }
+
+  @Test
   void a_single_run_is_refused() {
     assertThatIllegalArgumentException().isThrownBy(() -> exact(List.of(1.0)));
   }

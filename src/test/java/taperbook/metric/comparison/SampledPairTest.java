@@ -87,4 +87,37 @@ final class SampledPairTest {
     assertThat(spread.meanRatio(20, 70).bounds().width() / 2 / ratio)
         .isCloseTo(half, within(0.35 * half));
   }
+
+  @Test
+  void swapping_the_sessions_changes_the_sign_of_every_trial() {
+    SampledPair swapped = new SampledPair(other, one, GRID, 0);
+    assertThat(swapped.trials()).isEqualTo(pair.trials()).isEqualTo(5 * Courses.FEW);
+    for (int i = 0; i < GRID.length; i += 20) {
+      double[] opposite = Arrays.stream(swapped.kilowatts(i)).map(d -> -d).sorted().toArray();
+      assertThat(opposite).isEqualTo(Arrays.stream(pair.kilowatts(i)).sorted().toArray());
+    }
+  }
+
+  @Test
+  void no_draw_is_compared_with_that_of_the_same_index() {
+    // The differences of a session to itself would be zero in these trials.
+    SampledPair same = new SampledPair(one, one, GRID, 0);
+    assertThat(same.kilowatts(100)).doesNotContain(0);
+    // With fewer draws on one side only as many are used.
+    SampledPair fewer =
+        new SampledPair(one, new Courses(other.session(), Optional.empty(), 60), GRID, 0);
+    assertThat(fewer.trials()).isEqualTo(5 * 60);
+    assertThat(new SampledPair(one, one, GRID, 0.1).kilowatts(100)).doesNotContain(0);
+  }
+
+  @Test
+  void a_mean_of_sorted_values_is_exactly_opposite_for_opposite_values() {
+    assertThat(SampledPair.mean(new double[] {7})).isEqualTo(7);
+    assertThat(SampledPair.mean(new double[] {1, 2})).isEqualTo(1.5);
+    assertThat(SampledPair.mean(new double[] {1, 2, 6})).isEqualTo(3);
+    assertThat(SampledPair.mean(new double[] {0.1, 0.2, 0.3, 1e9}))
+        .isEqualTo(-SampledPair.mean(new double[] {-1e9, -0.3, -0.2, -0.1}));
+    assertThat(SampledPair.mean(new double[] {0.1, 0.2, 0.3}))
+        .isEqualTo(-SampledPair.mean(new double[] {-0.3, -0.2, -0.1}));
+  }
 }

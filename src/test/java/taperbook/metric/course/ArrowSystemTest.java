@@ -138,6 +138,32 @@ final class ArrowSystemTest {
         .isCloseTo(squares / 2 - Math.log(solved[SIZE]) / 2, within(1e-9));
   }
 
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5})
+  void the_variance_of_a_form_is_its_square_in_the_inverse(long seed) {
+    Both both = new Both(seed);
+    both.arrow.factor();
+    double[] banded = {0.7, -1.3, 0.4};
+    double[] bordered = {0.2, -0.5, 0.9};
+    for (int first = -1; first <= N; first++) {
+      double[] form = new double[SIZE];
+      for (int i = 0; i < 3; i++) {
+        if (first + i >= 0 && first + i < N) {
+          form[first + i] = banded[i];
+        }
+      }
+      System.arraycopy(bordered, 0, form, N, M);
+      double[] solved = eliminated(both.matrix, form);
+      double expected = 0;
+      for (int i = 0; i < SIZE; i++) {
+        expected += form[i] * solved[i];
+      }
+      assertThat(both.arrow.variance(first, banded, bordered)).isCloseTo(expected, within(1e-10));
+    }
+    assertThat(both.arrow.size()).isEqualTo(N);
+    assertThat(both.arrow.border()).isEqualTo(M);
+  }
+
   @Test
   void draws_have_the_inverse_of_the_matrix_as_their_covariance() {
     Both both = new Both(6);

@@ -114,4 +114,61 @@ final class CourseTest {
     assertThat(none.longestAbove(1)).containsExactly(Double.NaN, Double.NaN);
     assertThat(none.lastAbove(1)).isNaN();
   }
+
+  /** Energies of a counter whose power is a tenth less than that of the display. */
+  @Test
+  void power_is_that_of_the_display_but_its_mean_is_that_of_the_counter() {
+    Course course = new Course(SECONDS, ENERGY, CHARGE, new double[] {36, 72, 72, 18}, 1.1);
+    assertThat(course.powerAt(150)).isCloseTo(79.2, within(1e-9));
+    assertThat(course.meanPowerOverCharge(10, 21)).isCloseTo(666.0 / 11, within(1e-9));
+    assertThat(course.power(0)).isCloseTo(36, within(1e-9));
+  }
+
+  @Test
+  void a_mean_over_part_of_the_charge_takes_the_power_in_the_middle_of_each_part() {
+    // From 14 % at 150 s to 20.5 % at 350 s: 72 kW at 175 s, at 250 s and 45 - 0.25 * 54 at 325 s.
+    double last = COURSE.powerAt(325);
+    assertThat(last).isCloseTo(31.5, within(1e-9));
+    assertThat(COURSE.meanPowerOverCharge(14, 20.5))
+        .isCloseTo((72 * 2 + 72 * 4 + last * 0.5) / 6.5, within(1e-9));
+    assertThat(COURSE.meanPowerOverCharge(12.5, 13))
+        .isCloseTo(COURSE.powerAt(118.75), within(1e-9));
+  }
+
+  /** Thirty cells of 100 s, of which the first and last three have 3 % and 1.5 % together. */
+  @Test
+  void beyond_an_end_the_mean_rate_of_a_tenth_is_extrapolated() {
+    double[] seconds = new double[31];
+    double[] charge = new double[31];
+    double[] energy = new double[31];
+    charge[0] = 10;
+    for (int i = 1; i <= 30; i++) {
+      seconds[i] = 100 * i;
+      charge[i] = charge[i - 1] + (i == 1 ? 0 : i <= 3 ? 1.5 : i <= 27 ? 2 : 0.5);
+      energy[i] = charge[i] / 2 - 5;
+    }
+    Course course = new Course(seconds, energy, charge, new double[30]);
+    double end = charge[30];
+    assertThat(course.timeOfCharge(9)).isCloseTo(-100, within(1e-9));
+    assertThat(course.timeOfCharge(end + 1)).isCloseTo(3200, within(1e-9));
+    assertThat(course.timeOfEnergy(-1)).isCloseTo(-200, within(1e-9));
+  }
+
+  @Test
+  void holds_at_the_ends_begin_and_end_with_the_session() {
+    Course falls = new Course(SECONDS, ENERGY, CHARGE, new double[] {72, 72, 18, 18});
+    // 72 kW at 150 s and 18 kW at 250 s: 45 kW at 200 s.
+    assertThat(falls.longestAbove(45)).containsExactly(new double[] {0, 200}, within(1e-9));
+    assertThat(falls.lastAbove(45)).isCloseTo(200, within(1e-9));
+    assertThat(falls.longestAbove(72)).containsExactly(new double[] {0, 150}, within(1e-9));
+    assertThat(falls.lastAbove(72)).isCloseTo(150, within(1e-9));
+    Course rises = new Course(SECONDS, ENERGY, CHARGE, new double[] {18, 18, 72, 72});
+    assertThat(rises.longestAbove(45)).containsExactly(new double[] {200, 400}, within(1e-9));
+    assertThat(rises.lastAbove(72)).isEqualTo(400);
+    Course first = new Course(SECONDS, ENERGY, CHARGE, new double[] {72, 18, 18, 18});
+    assertThat(first.lastAbove(45)).isCloseTo(100, within(1e-9));
+    Course twice = new Course(SECONDS, ENERGY, CHARGE, new double[] {72, 72, 18, 72});
+    // From 0 s to 200 s and from 300 s to 400 s.
+    assertThat(twice.longestAbove(45)).containsExactly(new double[] {0, 200}, within(1e-9));
+  }
 }

@@ -257,4 +257,56 @@ final class CoursesTest {
       }
     }
   }
+
+  @Test
+  void the_offset_of_a_display_is_the_part_of_its_step_that_it_rounds() {
+    double[] expected = {0, 0.25, 0.5};
+    String[] ways = {"down", "nearest", "up"};
+    for (int i = 0; i < ways.length; i++) {
+      Courses courses =
+          new Courses(
+              Sessions.session()
+                  .text(ConditionItem.DISPLAY_ROUNDS, ways[i])
+                  .channel(
+                      Channel.SOC, 0.25, new double[] {0, 600, 1200}, new double[] {10, 30, 50})
+                  .build(),
+              Optional.empty(),
+              Courses.FEW);
+      assertThat(courses.displayOffset()).isEqualTo(expected[i]);
+      for (Draw draw : courses.draws()) {
+        assertThat(draw.displayOffset()).isEqualTo(expected[i]);
+      }
+    }
+  }
+
+  @Test
+  void places_are_antithetic_and_fill_the_unit_interval() {
+    List<Draw> draws = new Courses(steady().build(), Optional.empty(), Courses.FEW).draws();
+    for (int k = 0; k < draws.size(); k += 2) {
+      assertThat(draws.get(k).place() + draws.get(k + 1).place()).isCloseTo(1, within(1e-12));
+      assertThat(draws.get(k).place()).isBetween(0.0, 1.0);
+    }
+    assertThat(draws.stream().mapToDouble(Draw::place).min().orElseThrow()).isLessThan(0.1);
+    assertThat(draws.stream().mapToDouble(Draw::place).max().orElseThrow()).isGreaterThan(0.9);
+  }
+
+  @Test
+  void rows_are_counted_once_and_up_to_a_hundred() {
+    assertThat(new Courses(steady().build(), Optional.empty(), Courses.FEW).rowCount())
+        .isEqualTo(4);
+    double[] seconds = IntStream.range(0, 150).mapToDouble(i -> 10 * i).toArray();
+    double[] power = Arrays.stream(seconds).map(t -> 72).toArray();
+    Session log = Sessions.session().channel(Channel.POWER, 0.5, seconds, power).build();
+    assertThat(new Courses(log, Optional.empty(), Courses.FEW).rowCount()).isEqualTo(100);
+  }
+
+  @Test
+  void an_alternative_set_of_draws_differs() {
+    ToDoubleFunction<Draw> time = d -> d.course().timeOfCharge(50);
+    Courses first = new Courses(steady().build(), List.of(), Courses.FEW, 0);
+    Courses other = new Courses(steady().build(), List.of(), Courses.FEW, 3);
+    assertThat(first.redraw()).isZero();
+    assertThat(other.redraw()).isEqualTo(3);
+    assertThat(other.estimate(time)).isPresent().isNotEqualTo(first.estimate(time));
+  }
 }

@@ -44,6 +44,7 @@ final class CurvatureTest {
     double rise = (energy.applyAsDouble(80) - energy.applyAsDouble(10)) / 70;
     assertThat(line.slope()).isNotCloseTo(rise, within(1e-3));
     assertThat(line.slope() + curve.correction()).isCloseTo(rise, within(1e-9));
+    assertThat(curve.chiSquare()).isCloseTo(0, within(1e-6));
     // Six parameters, all of them determined by the readings.
     assertThat(curve.degreesOfFreedom()).isCloseTo(UNEVEN.length - 6, within(1e-6));
   }
@@ -81,5 +82,9 @@ final class CurvatureTest {
     double open = 0.04 / 9 * 15;
     double coefficient = 0.09 * seen / (seen + 1 / (open * open));
     assertThat(curve.correction()).isCloseTo(coefficient * 2 / 3 / 30, within(1e-9));
+    // What is left of the polynomial.
+    double left = 0.09 - coefficient;
+    assertThat(curve.chiSquare()).isCloseTo(left * left * seen, within(1e-9));
+    assertThat(curve.distances().get(1)).isCloseTo(left, within(1e-9));
   }
 }

@@ -96,4 +96,104 @@ final class FitUncertaintyTest {
     assertThat(height.high()).isCloseTo(-40 + half, within(1e-6));
     assertThat(coarse.ofBreak(0)).isEqualTo(new Interval(9, 11));
   }
+
+  /**
+   * Orthogonal to every line through ten equidistant points: the tabulated polynomial of degree 2,
+   * whose squares sum to 132.
+   */
+  private static final double[] SCATTER = {6, 2, -1, -3, -4, -4, -3, -1, 2, 6};
+
+  /** Thirty points in three groups of ten, with a knot or step in each gap between them. */
+  private static FitUncertainty scattered(DoubleUnaryOperator power, Break... breaks) {
+    int n = 10 * (breaks.length + 1);
+    double[] soc = IntStream.range(0, n).mapToDouble(i -> i + Math.floorDiv(i, 10)).toArray();
+    double[] kilowatts = new double[n];
+    for (int i = 0; i < n; i++) {
+      kilowatts[i] = power.applyAsDouble(soc[i]) + SCATTER[i % 10];
+    }
+    return new FitUncertainty(
+        new TaperPoints(soc, kilowatts, 0, 0),
+        PiecewiseLine.through(soc, kilowatts, List.of(breaks)).orElseThrow());
+  }
+
+  /** Variance of one line at a distance from the middle of its ten points. */
+  private static double atDistance(double v, double distance) {
+    return v * (0.1 + distance * distance / 82.5);
+  }
+
+  @Test
+  void the_mean_of_a_segment_is_as_certain_as_its_own_points_make_it() {
+    FitUncertainty two = scattered(q -> 200 - 4 * Math.max(0, q - 10), new Break(10, false));
+    double v = 2 * 132 / 16.0;
+    assertThat(two.ofMeanPower(0, 0, 10)).isCloseTo(Math.sqrt(atDistance(v, 0.5)), within(1e-6));
+    assertThat(two.ofMeanPower(1, 12, 18)).isCloseTo(Math.sqrt(atDistance(v, 0.5)), within(1e-6));
+    // From the breakpoint on: the left line there and the right one at its end.
+    assertThat(two.ofMeanPower(1, 10, 20))
+        .isCloseTo(Math.sqrt(atDistance(v, 5.5) + atDistance(v, 4.5)) / 2, within(1e-6));
+  }
+
+  @Test
+  void the_mean_of_a_segment_after_a_step_is_that_of_its_own_line() {
+    FitUncertainty two = scattered(q -> q < 10 ? 200 : 150, new Break(10, true));
+    double v = 2 * 132 / 16.0;
+    assertThat(two.ofMeanPower(1, 10, 20)).isCloseTo(Math.sqrt(atDistance(v, 0.5)), within(1e-6));
+    assertThat(two.ofSlope(1)).isCloseTo(Math.sqrt(v / 82.5), within(1e-6));
+  }
+
+  @Test
+  void three_segments_between_readings_are_three_independent_lines() {
+    DoubleUnaryOperator power = q -> 200 - 4 * Math.max(0, q - 10) + 3 * Math.max(0, q - 21);
+    FitUncertainty knots = scattered(power, new Break(10, false), new Break(21, false));
+    double v = 3 * 132 / 24.0;
+    assertThat(knots.ofMeanPower(1, 12, 18)).isCloseTo(Math.sqrt(atDistance(v, 0.5)), within(1e-6));
+    assertThat(knots.ofMeanPower(2, 24, 30)).isCloseTo(Math.sqrt(atDistance(v, 0.5)), within(1e-6));
+    assertThat(knots.ofSlope(2)).isCloseTo(Math.sqrt(v / 82.5), within(1e-6));
+    double both = 2 * atDistance(v, 5.5);
+    assertThat(knots.ofBreak(0).width()).isCloseTo(4 * Math.sqrt(both) / 4, within(1e-6));
+    assertThat(knots.ofBreak(1).width()).isCloseTo(4 * Math.sqrt(both) / 3, within(1e-6));
+    // With a step first, the columns of the knot follow it.
+    FitUncertainty step =
+        scattered(
+            q -> (q < 10 ? 200 : 150) + 3 * Math.max(0, q - 21),
+            new Break(10, true),
+            new Break(21, false));
+    assertThat(step.ofBreak(0)).isEqualTo(new Interval(9, 11));
+    assertThat(step.ofBreak(1).width()).isCloseTo(4 * Math.sqrt(both) / 3, within(1e-6));
+    assertThat(step.ofMeanPower(2, 24, 30)).isCloseTo(Math.sqrt(atDistance(v, 0.5)), within(1e-6));
+  }
+
+  @Test
+  void the_height_of_a_step_between_sloping_lines_depends_on_its_place() {
+    FitUncertainty two = scattered(q -> q < 10 ? 200 : 160 - 2 * (q - 10), new Break(10, true));
+    double v = 2 * 132 / 16.0;
+    double half = 2 * Math.sqrt(atDistance(v, 4.5) + atDistance(v, 6.5));
+    Interval height = two.ofHeight(0, new Interval(9, 11));
+    assertThat(height.low()).isCloseTo(-42 - half, within(1e-6));
+    assertThat(height.high()).isCloseTo(-38 + half, within(1e-6));
+  }
+
+  @Test
+  void only_a_short_segment_between_others_hides_its_slope() {
+    FitUncertainty drop =
+        of(
+            SOC,
+            q -> q <= 5 ? 100 : q >= 7 ? 60 : 80,
+            0,
+            0.5,
+            new Break(5, false),
+            new Break(7, false));
+    assertThat(drop.isSlopeSeen(0)).isTrue();
+    assertThat(drop.isSlopeSeen(1)).isFalse();
+    assertThat(drop.isSlopeSeen(2)).isTrue();
+    FitUncertainty ends =
+        of(SOC, q -> 100 - q, 0, 0.5, new Break(0.5, false), new Break(19.5, false));
+    assertThat(ends.isSlopeSeen(0)).isTrue();
+    assertThat(ends.isSlopeSeen(2)).isTrue();
+  }
+
+  @Test
+  void a_knot_without_a_bend_is_known_within_its_gap_only() {
+    FitUncertainty none = of(SOC, q -> 0, 0, 0.5, new Break(10, false));
+    assertThat(none.ofBreak(0)).isEqualTo(new Interval(9, 11));
+  }
 }

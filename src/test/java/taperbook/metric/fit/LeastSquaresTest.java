@@ -57,4 +57,34 @@ final class LeastSquaresTest {
     assertThat(LeastSquares.solve(List.of(new double[] {1}, new double[] {2}), new double[] {3}))
         .isEmpty();
   }
+
+  /** The mean of two values and the slope of a line, by hand. */
+  @Test
+  void values_with_different_variances_are_propagated_each() {
+    LeastSquares mean =
+        LeastSquares.solve(List.of(new double[] {1, 1}), new double[] {3, 5}).orElseThrow();
+    assertThat(mean.coefficient(0)).isCloseTo(4, within(1e-12));
+    assertThat(mean.residualSumOfSquares()).isCloseTo(2, within(1e-12));
+    assertThat(mean.variance(new double[] {1}, new double[] {1, 4})).isCloseTo(1.25, within(1e-12));
+    // The slope through 0, 1 and 2 is (y[2] - y[0]) / 2.
+    LeastSquares line =
+        LeastSquares.solve(
+                List.of(new double[] {1, 1, 1}, new double[] {0, 1, 2}), new double[] {1, 3, 5})
+            .orElseThrow();
+    assertThat(line.variance(new double[] {0, 1}, new double[] {3, 100, 9}))
+        .isCloseTo(3, within(1e-9));
+    // The value at 1 is the mean of all three.
+    assertThat(line.variance(new double[] {1, 1}, new double[] {3, 6, 9}))
+        .isCloseTo(2, within(1e-9));
+  }
+
+  @Test
+  void as_many_columns_as_values_have_an_exact_solution() {
+    LeastSquares exact =
+        LeastSquares.solve(List.of(new double[] {1, 1}, new double[] {2, 4}), new double[] {5, 11})
+            .orElseThrow();
+    assertThat(exact.coefficient(0)).isCloseTo(-1, within(1e-9));
+    assertThat(exact.coefficient(1)).isCloseTo(3, within(1e-9));
+    assertThat(exact.residualSumOfSquares()).isCloseTo(0, within(1e-18));
+  }
 }

@@ -69,4 +69,14 @@ final class SocStepTest {
 
     assertThat(WithinStep.value(energy, 3)).isEqualTo(5);
   }
+
+  @Test
+  void a_change_of_less_than_one_and_a_half_steps_is_one_step() {
+    // Changes at 0.5 s and 3.5 s: the first row is a sixth of the step above its lower edge.
+    assertThat(WithinStep.value(trace(0.5, 4, 5.4, 5.4, 5.4, 6.4), 1))
+        .isCloseTo(5.4 - 0.5 + 1 / 6.0, within(1e-12));
+    assertThat(WithinStep.value(trace(0.5, 4, 5.5, 5.5, 5.5, 6.5), 1)).isEqualTo(5.5);
+    assertThat(WithinStep.value(trace(0.5, 4, 5, 5, 5, 6.5), 1)).isEqualTo(5);
+    assertThat(WithinStep.value(trace(0.5, 6, 5, 5, 5, 6), 1)).isEqualTo(5);
+  }
 }

@@ -98,4 +98,45 @@ final class TaperPointsTest {
     assertThat(points.halfSoc()).isZero();
     assertThat(points.halfPower()).isZero();
   }
+
+  @Test
+  void a_place_at_a_reading_belongs_to_the_gap_above_it() {
+    double[] seconds = {0, 200, 400, 600};
+    TaperPoints points =
+        TaperPoints.of(soc(10, 11, 12, 13, 14, 15, 16), trace(0.5, seconds, 100, 98, 60, 50));
+    assertThat(points.socs()).containsExactly(10, 12, 14, 16);
+    assertThat(points.gap(12)).isEqualTo(new Interval(11.5, 14.5));
+    assertThat(points.gap(11.9)).isEqualTo(new Interval(9.5, 12.5));
+    assertThat(points.rows(12, 14)).containsExactly(new RowRef("r", 3), new RowRef("r", 4));
+    assertThat(points.rows(12.1, 14)).containsExactly(new RowRef("r", 4));
+    assertThat(points.rows(12, 13.9)).containsExactly(new RowRef("r", 3));
+  }
+
+  @Test
+  void points_without_readings_have_the_gap_between_them_and_no_rows() {
+    double[] soc = {10, 20, 30, 40};
+    TaperPoints points = new TaperPoints(soc, new double[] {-5, 3, 2, 1}, 0.5, 0.5);
+    assertThat(points.gap(25)).isEqualTo(new Interval(19.5, 30.5));
+    assertThat(points.rowsBeside(25)).isEmpty();
+    assertThat(points.rows(0, 100)).isEmpty();
+    assertThat(points.scale()).isEqualTo(5);
+    assertThat(points.halfSoc()).isEqualTo(0.5);
+    assertThat(points.halfPower()).isEqualTo(0.5);
+  }
+
+  @Test
+  void traces_without_a_common_time_have_no_points() {
+    assertThat(TaperPoints.of(soc(10, 11), trace(0.5, new double[] {200, 300}, 50, 60)).size())
+        .isZero();
+  }
+
+  @Test
+  void a_jump_at_a_display_without_steps_is_not_divided() {
+    double[] seconds = {0, 10, 20, 100};
+    TaperPoints points =
+        TaperPoints.of(
+            trace(0, new double[] {0, 50, 100}, 10, 10, 20), trace(0.5, seconds, 100, 60, 60, 50));
+    // Without a step the place of a jump at one charge is not known.
+    assertThat(points.size()).isEqualTo(2);
+  }
 }

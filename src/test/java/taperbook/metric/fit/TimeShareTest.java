@@ -75,4 +75,37 @@ final class TimeShareTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("400.0 s of power in 399.0 s");
   }
+
+  @Test
+  void readings_that_begin_later_count_from_their_first() {
+    Trace later =
+        new Trace(
+            "readings.csv",
+            new double[] {100, 200, 300, 400, 500},
+            new double[] {80, 120, 120, 80, 40},
+            new int[] {2, 3, 4, 5, 6},
+            0,
+            0);
+    Estimate share = new TimeShare(later, 400).atLeast(100);
+    assertThat(share.value()).isCloseTo(50, within(1e-9));
+    assertThat(share.bounds().low()).isCloseTo(25, within(1e-9));
+    assertThat(share.bounds().high()).isCloseTo(75, within(1e-9));
+    assertThatThrownBy(() -> new TimeShare(later, 399))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void readings_without_duration_are_refused() {
+    double[] once = {0, 0};
+    Trace none = new Trace("readings.csv", once, new double[] {80, 80}, new int[] {2, 3}, 0, 0);
+    assertThatThrownBy(() -> new TimeShare(none, 10)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void a_constant_power_at_the_level_is_at_or_above_it() {
+    double[] seconds = {0, 100};
+    Trace flat = new Trace("readings.csv", seconds, new double[] {80, 80}, new int[] {2, 3}, 0, 0);
+    assertThat(new TimeShare(flat, 100).atLeast(80)).isEqualTo(Estimate.exactly(100));
+    assertThat(new TimeShare(flat, 100).atLeast(80.1)).isEqualTo(Estimate.exactly(0));
+  }
 }

@@ -5,6 +5,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Rendition;
 import taperbook.diagnostics.Checked;
@@ -64,39 +68,59 @@ public final class ReportWriter {
   }
 
   private Checked<ReportFiles> files(ReportPages pages) {
-    List<PdfAttachment> attachments = data(pages);
-    Checked<String> screen = pages.screen();
-    Checked<String> print = pages.print();
-    Checked<?> pdfs =
-        print.value().isPresent()
-            ? pdfs(pages, print.value().get(), attachments)
-            : Checked.refused(pages.problems());
-    List<Problem> problems = new ArrayList<>(screen.problems());
-    problems.addAll(print.problems());
-    problems.addAll(pdfs.problems());
-    if (screen.isUsable() && pdfs.isUsable()) {
-      files.put("report.html", HtmlPage.bytes(screen.value().get()));
-      pictures();
+    // Pictures and the browser page take as long as the PDFs, and depend on none of their files.
+    ExecutorService second = Executors.newSingleThreadExecutor(ReportWriter::daemon);
+    Future<Checked<String>> page = second.submit(pages::screen);
+    Future<Map<String, byte[]>> pictures = second.submit(this::pictures);
+    try {
+      List<PdfAttachment> attachments = data(pages);
+      Checked<String> print = pages.print();
+      Checked<?> pdfs =
+          print.value().isPresent()
+              ? pdfs(pages, print.value().get(), attachments)
+              : Checked.refused(pages.problems());
+      Checked<String> screen = page.get();
+      List<Problem> problems = new ArrayList<>(screen.problems());
+      problems.addAll(print.problems());
+      problems.addAll(pdfs.problems());
+      if (screen.isUsable() && pdfs.isUsable()) {
+        files.put("report.html", HtmlPage.bytes(screen.value().get()));
+        pictures.get().forEach(files::put);
+      }
+      return Checked.of(files, problems.stream().distinct().toList());
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("pictures of " + job.results().plan().name(), e.getCause());
+    } catch (InterruptedException e) {
+      throw new IllegalStateException("interrupted while a report is written", e);
+    } finally {
+      second.shutdownNow();
     }
-    return Checked.of(files, problems.stream().distinct().toList());
   }
 
-  private void pictures() {
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "pictures");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private Map<String, byte[]> pictures() {
+    Map<String, byte[]> made = new LinkedHashMap<>();
     boolean film = job.results().plan().style().film().charts();
     for (Figure figure : job.figures()) {
       String stem = "figures/" + figure.id();
-      files.put(stem + ".svg", (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
-      files.put(stem + ".png", figure.png());
+      made.put(stem + ".svg", (figure.svg() + "\n").getBytes(StandardCharsets.UTF_8));
+      made.put(stem + ".png", figure.png());
       if (figure.id().equals(SHARED)) {
-        files.put("share/portrait.png", figure.png(Rendition.PORTRAIT));
-        files.put("share/square.png", figure.png(Rendition.SQUARE));
+        made.put("share/portrait.png", figure.png(Rendition.PORTRAIT));
+        made.put("share/square.png", figure.png(Rendition.SQUARE));
       }
       if (film) {
         for (Rendition rendition : List.of(Rendition.DARK, Rendition.CLEAR, Rendition.SMALL)) {
-          files.put("film/" + figure.id() + rendition.ending() + ".png", figure.png(rendition));
+          made.put("film/" + figure.id() + rendition.ending() + ".png", figure.png(rendition));
         }
       }
     }
+    return made;
   }
 
   /** Lays out the PDF, then the methods appendix of a session, which contains the PDF's hash. */

@@ -72,8 +72,7 @@ final class FuzzTest {
     assertThat(problems("<#if true>".repeat(100_000)))
         .singleElement()
         .asString()
-        .contains(
-            "an instruction that cannot be carried out: instructions are nested");
+        .contains("an instruction that cannot be carried out: instructions are nested");
   }
 
   @Test

@@ -24,7 +24,12 @@ final class LauncherTest {
   /** Returns the options of the last start of Java, without the places of files. */
   private static List<String> flags(String script) {
     String start = script.substring(script.lastIndexOf("-XX:SharedArchiveFile"));
-    return FLAG.matcher(start).results().map(MatchResult::group).map(String::strip).sorted().toList();
+    return FLAG.matcher(start)
+        .results()
+        .map(MatchResult::group)
+        .map(String::strip)
+        .sorted()
+        .toList();
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Supplier;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Rendition;
 import taperbook.diagnostics.Checked;
@@ -77,7 +78,7 @@ public final class ReportWriter {
       Checked<String> print = pages.print();
       Checked<?> pdfs =
           print.value().isPresent()
-              ? pdfs(pages, print.value().get(), attachments)
+              ? loaded(() -> pdfs(pages, print.value().get(), attachments), page)
               : Checked.refused(pages.problems());
       Checked<String> screen = page.get();
       List<Problem> problems = new ArrayList<>(screen.problems());
@@ -94,6 +95,20 @@ public final class ReportWriter {
       throw new IllegalStateException("interrupted while a report is written", e);
     } finally {
       second.shutdownNow();
+    }
+  }
+
+  /**
+   * Does work that loads the same classes as another thread. If one of them could not be loaded
+   * there, only that thread knows the cause.
+   */
+  private static <T> T loaded(Supplier<T> work, Future<?> other)
+      throws ExecutionException, InterruptedException {
+    try {
+      return work.get();
+    } catch (NoClassDefFoundError e) {
+      other.get();
+      throw e;
     }
   }
 

@@ -38,7 +38,12 @@ public sealed interface Finding<T> {
 
   /** Returns a value, without rows, or the reason if it is empty. */
   static <T> Finding<T> of(Optional<? extends T> value, Message reason) {
-    return value.<Finding<T>>map(v -> of(v, List.of())).orElseGet(() -> missing(reason));
+    return of(value, () -> reason);
+  }
+
+  /** Returns a value, without rows, or the reason if it is empty. */
+  static <T> Finding<T> of(Optional<? extends T> value, Supplier<Message> reason) {
+    return value.<Finding<T>>map(v -> of(v, List.of())).orElseGet(() -> missing(reason.get()));
   }
 
   /** Returns a number of the same report. */

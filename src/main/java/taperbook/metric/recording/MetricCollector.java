@@ -77,7 +77,7 @@ public final class MetricCollector {
   /** Adds as {@link #covered(Metric, Finding, double)}, with additional caveats. */
   public void covered(
       Metric metric, Finding<Estimate> estimate, double coverage, List<Caveat> own) {
-    add(metric, estimate.map(e -> new Outcome.Measured(e, coverage)), own);
+    add(metric, estimate.<Outcome>map(e -> new Outcome.Measured(e, coverage)), own);
   }
 
   public void withheld(Metric metric, Message reason) {
@@ -85,20 +85,17 @@ public final class MetricCollector {
   }
 
   /** Adds a number measured from the courses, or the reason why it is withheld. */
-  public void add(Metric metric, Finding<? extends Outcome> outcome) {
+  public void add(Metric metric, Finding<Outcome> outcome) {
     add(metric, outcome, List.of());
   }
 
   /** Adds as {@link #add(Metric, Finding)}, with additional caveats. */
-  public void add(Metric metric, Finding<? extends Outcome> found, List<Caveat> own) {
+  public void add(Metric metric, Finding<Outcome> found, List<Caveat> own) {
     if (!wants(metric)) {
       return;
     }
     Outcome outcome =
-        found
-            .value()
-            .<Outcome>map(o -> o)
-            .orElseGet(() -> new Outcome.Withheld(found.reason().orElseThrow()));
+        found.value().orElseGet(() -> new Outcome.Withheld(found.reason().orElseThrow()));
     boolean measured = outcome.reasonIfWithheld().isEmpty();
     List<Caveat> all = new ArrayList<>(measured ? own : List.of());
     if (measured) {

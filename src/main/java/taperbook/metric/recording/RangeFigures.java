@@ -97,8 +97,10 @@ public record RangeFigures(
   public static RangeFigures of(
       List<RangeTest> drives, DisplayRounding rounding, Basis chosenBasis) {
     RangeFigures first = of(drives.stream().findFirst(), rounding, chosenBasis);
-    List<RangeFigures> ranges = each(drives, rounding, chosenBasis, RangeFigures::fullRange);
-    List<RangeFigures> uses = each(drives, rounding, chosenBasis, RangeFigures::consumption);
+    List<RangeFigures> each =
+        drives.stream().map(drive -> of(Optional.of(drive), rounding, chosenBasis)).toList();
+    List<RangeFigures> ranges = with(each, RangeFigures::fullRange);
+    List<RangeFigures> uses = with(each, RangeFigures::consumption);
     RangeFigures range = ranges.isEmpty() ? first : ranges.get(0);
     RangeFigures use = uses.isEmpty() ? first : uses.get(0);
     return new RangeFigures(
@@ -112,16 +114,10 @@ public record RangeFigures(
         chosenBasis);
   }
 
-  /** Returns the figures of each drive that has one of them. */
-  private static List<RangeFigures> each(
-      List<RangeTest> drives,
-      DisplayRounding rounding,
-      Basis chosenBasis,
-      Function<RangeFigures, Finding<Estimate>> figure) {
-    return drives.stream()
-        .map(drive -> of(Optional.of(drive), rounding, chosenBasis))
-        .filter(figures -> figure.apply(figures).value().isPresent())
-        .toList();
+  /** Returns the drives that have a figure. */
+  private static List<RangeFigures> with(
+      List<RangeFigures> drives, Function<RangeFigures, Finding<Estimate>> figure) {
+    return drives.stream().filter(d -> figure.apply(d).value().isPresent()).toList();
   }
 
   /** Returns the mean of a figure over the drives that have it; its bounds include their spread. */

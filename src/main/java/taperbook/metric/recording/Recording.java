@@ -137,7 +137,7 @@ public record Recording(
     return charge()
         .flatMap(
             q ->
-                Finding.of(Crossing.first(q, percent), whyNotReached(q, percent))
+                Finding.of(Crossing.first(q, percent), () -> whyNotReached(q, percent))
                     .from(Crossing::rows))
         .flatMap(c -> rising());
   }

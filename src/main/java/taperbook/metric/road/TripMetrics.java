@@ -13,10 +13,8 @@ import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
 import taperbook.metric.recording.RangeFigures;
 import taperbook.metric.recording.Recording;
-import taperbook.metric.trip.ChargeTimes;
 import taperbook.metric.trip.TripPlan;
 import taperbook.metric.trip.TripSearch;
-import taperbook.metric.trip.TripTask;
 import taperbook.metric.trip.UnplugRanges;
 import taperbook.plan.Trip;
 import taperbook.quantity.Estimate;
@@ -71,24 +69,20 @@ final class TripMetrics {
   }
 
   void measure() {
-    Finding<ChargeTimes> clock =
+    Finding<PlannedTrip> planned =
         range
             .fullRange()
-            .flatMap(r -> Finding.of(speed(), NO_SPEED))
-            .flatMap(v -> recording.clock());
-    Finding<TripSearch> search =
-        clock.map(c -> new TripSearch(c, TripTask.of(trip, fullRange() / 100)));
-    Finding<TripPlan> best = search.flatMap(s -> Finding.of(s.best(), noPlan(trip, recording)));
-    best.value()
+            .flatMap(
+                full ->
+                    Finding.of(speed(), NO_SPEED)
+                        .flatMap(v -> PlannedTrip.of(trip, recording, full)));
+    planned
+        .value()
         .ifPresentOrElse(
-            plan -> plan(search.value().orElseThrow(), clock.value().orElseThrow(), plan),
+            this::plan,
             () ->
                 TripMetricNames.OF_THE_WHOLE.forEach(
-                    metric -> collector.withheld(metric, best.reason().orElseThrow())));
-  }
-
-  private double fullRange() {
-    return range.fullRange().value().orElseThrow().value();
+                    metric -> collector.withheld(metric, planned.reason().orElseThrow())));
   }
 
   private Optional<Estimate> speed() {
@@ -97,10 +91,10 @@ final class TripMetrics {
         : reported.flatMap(t -> DriveSpeed.of(t.facts()));
   }
 
-  private void plan(TripSearch search, ChargeTimes clock, TripPlan best) {
-    TripTask task = TripTask.of(trip, fullRange() / 100);
+  private void plan(PlannedTrip planned) {
+    TripPlan best = planned.best();
     Interval speed = speed().orElseThrow().bounds();
-    TripTimes times = new TripTimes(task, best);
+    TripTimes times = planned.times();
     double hours = SECONDS_PER_HOUR * trip.distance().kilometres();
     ToDoubleFunction<Draw> driving = d -> hours / d.drive().speedWithin(speed);
     double overhead = best.stops().size() * trip.secondsPerStop();
@@ -109,8 +103,8 @@ final class TripMetrics {
     add(TripMetricNames.CHARGING, times::charging);
     add(TripMetricNames.STOPS, best.stops().size());
     add(TripMetricNames.ARRIVAL, times::arrival);
-    nextBest(search, best);
-    List<Interval> flat = UnplugRanges.within(clock, task, best, FLAT_SECONDS);
+    nextBest(planned.search(), best);
+    List<Interval> flat = UnplugRanges.within(planned.clock(), planned.task(), best, FLAT_SECONDS);
     for (int k = 0; k < flat.size(); k++) {
       stop(times, best, k, flat.get(k));
     }
@@ -211,15 +205,5 @@ final class TripMetrics {
     add(TripMetricNames.charging(number), d -> times.chargingAt(d, k));
     add(TripMetricNames.stop(number, "unplug_soc_from", "number.stop_unplug_soc_from"), flat.low());
     add(TripMetricNames.stop(number, "unplug_soc_to", "number.stop_unplug_soc_to"), flat.high());
-  }
-
-  static Message noPlan(Trip trip, Recording recording) {
-    Trace soc = recording.soc().orElseThrow();
-    return Message.of(
-        "metric.trip_metrics.no_plan_keeps_in_reserve",
-        trip.reserveSoc(),
-        trip.spacing().words(),
-        recording.percent(soc.firstValue(), soc),
-        recording.percent(soc.lastValue(), soc));
   }
 }

@@ -85,12 +85,13 @@ final class WarmStart {
 
   /** Returns the extra time of the climb compared with a warm battery, s. */
   Outcome lost() {
-    return recording.measure(
-        d -> {
-          double end = end(d);
-          double start = d.course().chargeAt(firstSecond);
-          return d.course().timeOfCharge(end) - firstSecond - pace(d, end) * (end - start);
-        });
+    return recording.measure(this::lost);
+  }
+
+  private double lost(Draw draw) {
+    double end = end(draw);
+    double start = draw.course().chargeAt(firstSecond);
+    return draw.course().timeOfCharge(end) - firstSecond - pace(draw, end) * (end - start);
   }
 
   /** Returns the rows of the climb and of the stretch after it. */
@@ -111,7 +112,7 @@ final class WarmStart {
   /** Returns the certain extra time of the climb, s. */
   Optional<Estimate> certainLoss() {
     return hasPace()
-        ? lost().estimateIfMeasured().filter(e -> e.bounds().low() > 0)
+        ? recording.courses().estimate(this::lost).filter(e -> e.bounds().low() > 0)
         : Optional.empty();
   }
 }

@@ -111,8 +111,7 @@ public final class CommonGroundMetrics {
             d -> start(d, from),
             d -> d.course().timeOfEnergy(d.course().energyAt(start(d, from)) + kilowattHours),
             last - begins);
-    double seconds =
-        recording.measure(span::seconds).estimateIfMeasured().map(Estimate::value).orElse(0.0);
+    double seconds = recording.courses().estimate(span::seconds).map(Estimate::value).orElse(0.0);
     return begins + seconds > last
         ? Finding.missing(Message.of("metric.common_ground_metrics.session_added_less_energy_from"))
         : Finding.of(span, recording.energyRows(begins, begins + seconds));

@@ -180,11 +180,7 @@ public final class DistanceMetrics {
                     .timeOfEnergy(d.course().energyAt(start) + d.drive().consumption() * km / 1000),
             end - start);
     double seconds =
-        recording
-            .measure(span::seconds)
-            .estimateIfMeasured()
-            .map(Estimate::value)
-            .orElse(end - start);
+        recording.courses().estimate(span::seconds).map(Estimate::value).orElse(end - start);
     uninterrupted.time(
         metric,
         range

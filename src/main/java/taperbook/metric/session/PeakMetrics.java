@@ -62,7 +62,7 @@ public final class PeakMetrics {
             : List.of();
     Finding<Interval> reached = peak.map(PeakMetrics::reached);
     collector.measured(POWER, peak.map(p -> Estimate.around(p.max(), p.halfStep())), own);
-    charge(REACHED_SOC, reached, d -> at(reached.value().orElseThrow(), d));
+    charge(REACHED_SOC, reached.map(r -> new Moment(r, d -> r.low() + d.place() * r.width())));
     collector.measured(
         reachedTime, peak.map(p -> new Estimate(p.second(p.indexOfMax()), reached(p))), own);
     hold(power);
@@ -78,10 +78,6 @@ public final class PeakMetrics {
         second + power.clockHalfStep());
   }
 
-  private static double at(Interval times, Draw draw) {
-    return times.low() + draw.place() * times.width();
-  }
-
   private static Caveat peakInFirstReading() {
     return new Caveat(
         Caveat.Kind.STARTING_SOC, Message.of("metric.peak_metrics.highest_power_stands_in_first"));
@@ -95,18 +91,23 @@ public final class PeakMetrics {
             .from(PowerHold::rows);
     collector.add(HOLD_TIME, hold.map(h -> recording.measure(h::seconds)));
     collector.add(holdSince, hold.map(h -> recording.measure(h::start)));
-    Finding<Interval> read =
-        hold.flatMap(h -> power.map(p -> new Interval(p.firstSecond(), p.lastSecond())));
-    charge(HOLD_FROM, read, d -> hold.value().orElseThrow().start(d));
-    charge(HOLD_TO, read, d -> hold.value().orElseThrow().end(d));
+    Finding<Interval> read = power.map(p -> new Interval(p.firstSecond(), p.lastSecond()));
+    charge(HOLD_FROM, hold.flatMap(h -> read.map(r -> new Moment(r, h::start))));
+    charge(HOLD_TO, hold.flatMap(h -> read.map(r -> new Moment(r, h::end))));
   }
 
-  /** Adds the state of charge at a moment within some times. */
-  private void charge(Metric metric, Finding<Interval> times, ToDoubleFunction<Draw> second) {
+  /** A moment in each draw, s, with the times that it lies between. */
+  private record Moment(Interval times, ToDoubleFunction<Draw> second) {}
+
+  /** Adds the state of charge at a moment. */
+  private void charge(Metric metric, Finding<Moment> moment) {
     collector.add(
         metric,
-        times
-            .flatMap(recording::chargeAround)
-            .map(q -> recording.measure(d -> d.trueChargeAt(second.applyAsDouble(d)))));
+        moment.flatMap(
+            m ->
+                recording
+                    .chargeAround(m.times())
+                    .map(
+                        q -> recording.measure(d -> d.trueChargeAt(m.second().applyAsDouble(d))))));
   }
 }

@@ -92,9 +92,7 @@ final class UninterruptedMetrics {
    * @param both whether to add it without interruptions as well
    */
   void time(Metric metric, Finding<Span> span, List<Caveat> own, boolean both) {
-    List<Caveat> all = new ArrayList<>(own);
-    span.value().ifPresent(s -> all.addAll(s.caveats(recording.measure(s::seconds))));
-    add(metric, span, all, both, (draw, seconds) -> seconds);
+    add(metric, span, own, both, (draw, seconds) -> seconds);
   }
 
   /** Adds an energy, kWh, or a distance, km, over the time between two moments, per hour. */
@@ -110,16 +108,19 @@ final class UninterruptedMetrics {
    */
   private void add(
       Metric metric, Finding<Span> span, List<Caveat> own, boolean both, AtTime quantity) {
+    Finding<Outcome> elapsed = measure(span, quantity, Span::seconds);
+    List<Caveat> all = new ArrayList<>(own);
+    span.value().ifPresent(s -> elapsed.value().ifPresent(time -> all.addAll(s.caveats(time))));
     if (span.value().filter(this::isConcerned).isEmpty()) {
-      collector.add(metric, measure(span, quantity, Span::seconds), own);
+      collector.add(metric, elapsed, all);
       return;
     }
-    collector.add(included(metric), measure(span, quantity, Span::seconds), withCaveats(own));
+    collector.add(included(metric), elapsed, withCaveats(all));
     if (both) {
       collector.add(
           without(metric),
           measure(span, quantity, (s, d) -> s.seconds(d) - idle(d, s)).from(o -> rows()),
-          own);
+          all);
     }
   }
 

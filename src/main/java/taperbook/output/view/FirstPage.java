@@ -63,7 +63,7 @@ public final class FirstPage {
 
   First view() {
     List<ReportNumber> first = numbers();
-    List<Mind> mainCaveats = mainCaveats();
+    List<NamedCaveat> mainCaveats = mainCaveats();
     return new First(
         first.stream().map(views::headline).toList(),
         result.main().numbers().headline().stream()
@@ -108,8 +108,8 @@ public final class FirstPage {
    * Returns the most severe caveats of the reported session, then those of compared sessions with
    * their names, then other caveats of the reported session.
    */
-  private List<Mind> mainCaveats() {
-    Stream<Mind> severe =
+  private List<NamedCaveat> mainCaveats() {
+    Stream<NamedCaveat> severe =
         IntStream.range(0, result.sessions().size())
             .boxed()
             .flatMap(i -> of(GRAVEST, result.sessions().get(i), nameOf(i)));
@@ -124,11 +124,11 @@ public final class FirstPage {
   }
 
   /** A caveat with the name of its session, which is empty for the reported one. */
-  private record Mind(String of, Caveat caveat) {}
+  private record NamedCaveat(String of, Caveat caveat) {}
 
-  private static Stream<Mind> of(List<Kind> kinds, SessionResult session, String name) {
+  private static Stream<NamedCaveat> of(List<Kind> kinds, SessionResult session, String name) {
     return kinds.stream()
         .flatMap(kind -> session.caveats().stream().filter(c -> c.kind() == kind))
-        .map(caveat -> new Mind(name, caveat));
+        .map(caveat -> new NamedCaveat(name, caveat));
   }
 }

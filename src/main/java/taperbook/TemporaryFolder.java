@@ -22,10 +22,13 @@ final class TemporaryFolder {
 
   private TemporaryFolder() {}
 
-  /** Returns the cause of an input or output failure, if nothing can be stored in that folder. */
+  /**
+   * Returns the cause of a failure, if nothing can be stored in that folder. A class whose fonts
+   * could not be stored is missing for every other thread, without the cause.
+   */
   static Optional<String> reasonOf(Throwable failure) {
     for (Throwable each = failure; each != null; each = each.getCause()) {
-      if (each instanceof IOException) {
+      if (each instanceof IOException || each instanceof NoClassDefFoundError) {
         return unusable(System.getProperty("java.io.tmpdir", ""));
       }
     }

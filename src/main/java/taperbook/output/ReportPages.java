@@ -48,8 +48,11 @@ final class ReportPages {
   private final String answer;
   private final List<ArticlePart> article;
 
-  /** The parts of a session's report that all its pages share; empty for a library. */
+  /** The parts of a session's report that do not depend on the medium; empty for a library. */
   private final Optional<PageModel> page;
+
+  /** The same for templates, which all pages share. */
+  private final Map<String, Object> common;
 
   private ReportPages(ReportJob job, String template, String answer, List<ArticlePart> article) {
     this.job = job;
@@ -64,6 +67,7 @@ final class ReportPages {
                         new PageModel(
                             report, job.attached(), job.corrections(), job.date(), job.program())),
                 library -> Optional.empty());
+    this.common = page.map(PageModel::map).orElse(Map.of());
   }
 
   /** Returns the pages, or every problem in the article and in the choice of template. */
@@ -162,7 +166,7 @@ final class ReportPages {
   }
 
   private Map<String, Object> ofSession(ReportResult report, boolean paper) {
-    Map<String, Object> model = new LinkedHashMap<>(page.orElseThrow().map());
+    Map<String, Object> model = new LinkedHashMap<>(common);
     putScript(model, "report.js");
     model.put("answer", TrustedMarkup.of(answer));
     model.put("summary", answerText());

@@ -5,11 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.function.Supplier;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Rendition;
 import taperbook.diagnostics.Checked;
@@ -71,44 +69,27 @@ public final class ReportWriter {
   private Checked<ReportFiles> files(ReportPages pages) {
     // Pictures and the browser page take as long as the PDFs, and depend on none of their files.
     ExecutorService second = Executors.newSingleThreadExecutor(ReportWriter::daemon);
-    Future<Checked<String>> page = second.submit(pages::screen);
-    Future<Map<String, byte[]>> pictures = second.submit(this::pictures);
+    CompletableFuture<Checked<String>> page = CompletableFuture.supplyAsync(pages::screen, second);
+    CompletableFuture<Map<String, byte[]>> pictures =
+        CompletableFuture.supplyAsync(this::pictures, second);
     try {
       List<PdfAttachment> attachments = data(pages);
       Checked<String> print = pages.print();
       Checked<?> pdfs =
           print.value().isPresent()
-              ? loaded(() -> pdfs(pages, print.value().get(), attachments), page)
+              ? pdfs(pages, print.value().get(), attachments)
               : Checked.refused(pages.problems());
-      Checked<String> screen = page.get();
+      Checked<String> screen = page.join();
       List<Problem> problems = new ArrayList<>(screen.problems());
       problems.addAll(print.problems());
       problems.addAll(pdfs.problems());
       if (screen.isUsable() && pdfs.isUsable()) {
         files.put("report.html", HtmlPage.bytes(screen.value().get()));
-        pictures.get().forEach(files::put);
+        pictures.join().forEach(files::put);
       }
       return Checked.of(files, problems.stream().distinct().toList());
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("pictures of " + job.results().plan().name(), e.getCause());
-    } catch (InterruptedException e) {
-      throw new IllegalStateException("interrupted while a report is written", e);
     } finally {
       second.shutdownNow();
-    }
-  }
-
-  /**
-   * Does work that loads the same classes as another thread. If one of them could not be loaded
-   * there, only that thread knows the cause.
-   */
-  private static <T> T loaded(Supplier<T> work, Future<?> other)
-      throws ExecutionException, InterruptedException {
-    try {
-      return work.get();
-    } catch (NoClassDefFoundError e) {
-      other.get();
-      throw e;
     }
   }
 

@@ -114,7 +114,7 @@ public final class Templates {
   }
 
   /** Returns the templates, parsed once for all reports of a run. */
-  private RestrictedTemplates pages() {
+  private synchronized RestrictedTemplates pages() {
     RestrictedTemplates made = pages;
     if (made == null) {
       made = new RestrictedTemplates(texts);

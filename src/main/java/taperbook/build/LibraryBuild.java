@@ -176,10 +176,7 @@ final class LibraryBuild implements ReportBuild {
     return List.of(
         Texts.of(
             "command.library_build.numbers_withheld_left_out",
-            result.rows().size(),
-            result.rows().size() == 1
-                ? Texts.of("command.library_build.session")
-                : Texts.of("command.library_build.sessions"),
+            Texts.count(result.rows().size(), "count.session", "count.sessions"),
             numbers.size(),
             withheld,
             left == 0 ? Texts.of("command.library_build.nothing") : String.valueOf(left)));

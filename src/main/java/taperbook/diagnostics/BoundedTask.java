@@ -68,9 +68,8 @@ public final class BoundedTask {
         } catch (TimeoutException e) {
           if (System.nanoTime() > end) {
             throw new LimitExceeded(
-                seconds == 1
-                    ? Texts.of("command.bounded_task.1_second")
-                    : Texts.of("command.bounded_task.seconds", seconds));
+                Texts.count(
+                    seconds, "command.bounded_task.second", "command.bounded_task.seconds"));
           }
           // Garbage may account for most of the memory in use.
           if (used() - usedBefore > bytes && usedAfterCollection() - usedBefore > bytes) {

@@ -1,6 +1,6 @@
 package taperbook.format;
 
-import java.util.List;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Quantity;
 import taperbook.quantity.Unit;
@@ -17,10 +17,10 @@ public final class ItemText {
     return switch (kind.form()) {
       case DATE -> Texts.of("format.item_text.day_as_in_2026_03");
       case TEXT -> "text";
-      case WORD -> alternatives(kind.words());
+      case WORD -> Joined.any(kind.words());
       case AMOUNT -> number(kind);
       case AMOUNT_OR_WORD ->
-          Texts.of("format.item_text.or", number(kind), alternatives(kind.words()));
+          Texts.of("format.item_text.or", number(kind), Joined.any(kind.words()));
       case CORRECTION -> Texts.of("format.item_text.number_in_1_or");
       case MOMENT -> Texts.of("format.item_text.time_in_min_s_h");
       case PRICE -> Texts.of("format.item_text.number_in_eur_or_another", kind.words().get(0));
@@ -31,15 +31,6 @@ public final class ItemText {
     Quantity quantity = kind.quantity().orElseThrow();
     return Texts.of(
         "format.item_text.number_in",
-        alternatives(Unit.of(quantity).stream().map(Unit::symbol).toList()));
-  }
-
-  /** Returns alternatives as text, such as {@code film, log or by eye}. */
-  static String alternatives(List<String> words) {
-    int last = words.size() - 1;
-    return last < 1
-        ? String.join("", words)
-        : Texts.of(
-            "format.item_text.or_2", String.join(", ", words.subList(0, last)), words.get(last));
+        Joined.any(Unit.of(quantity).stream().map(Unit::symbol).toList()));
   }
 }

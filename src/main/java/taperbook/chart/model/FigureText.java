@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import taperbook.format.NumberFormatter;
-import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.plan.ReportPlan;
 import taperbook.quantity.Estimate;
@@ -138,14 +137,6 @@ public final class FigureText {
   /** Capitalises the first letter of a text. */
   public static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-  }
-
-  /** Joins a list: {@code a}, {@code a and b}, {@code a, b and c}. */
-  public static String listed(List<String> words) {
-    int last = words.size() - 1;
-    return last < 1
-        ? String.join("", words)
-        : Joined.and(List.of(String.join(", ", words.subList(0, last)), words.get(last)));
   }
 
   /** Describes an axis with its range. */

@@ -94,14 +94,9 @@ public final class TextAlternative {
 
   private static String counted(Series series) {
     int size = series.line().size();
-    if (series.pen().marksReadings()) {
-      return size == 1
-          ? Texts.of("figure.text_alternative.1_reading")
-          : Texts.of("figure.text_alternative.readings", size);
-    }
-    return size == 1
-        ? Texts.of("figure.text_alternative.1_point")
-        : Texts.of("figure.text_alternative.points", size);
+    return series.pen().marksReadings()
+        ? Texts.count(size, "figure.text_alternative.reading", "figure.text_alternative.readings")
+        : Texts.count(size, "figure.text_alternative.point", "figure.text_alternative.points");
   }
 
   private static String gaps(Series series) {

@@ -12,6 +12,7 @@ import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.plots.Lineup.Member;
 import taperbook.chart.render.Figure;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.session.ConditionItem;
@@ -80,7 +81,7 @@ final class ChargeRates {
       String energy = FigureText.plain(usableKilowattHours(entry.member()).orElseThrow());
       peaks.add(Texts.of("figure.charge_rates.in_with_kwh", peak, entry.member().named(), energy));
     }
-    return Texts.of("figure.charge_rates.for_each_kwh_of_usable", FigureText.listed(peaks));
+    return Texts.of("figure.charge_rates.for_each_kwh_of_usable", Joined.all(peaks));
   }
 
   private static String hundredths(double rate) {

@@ -12,6 +12,7 @@ import taperbook.chart.model.Pen;
 import taperbook.chart.model.PlotLine;
 import taperbook.chart.model.Series;
 import taperbook.format.SessionNames;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.result.PairResult;
 import taperbook.result.ReportResult;
@@ -140,7 +141,7 @@ record Lineup(ReportResult result, List<Member> members) {
     without.removeAll(drawn.stream().map(Entry::member).toList());
     List<String> parts = new ArrayList<>();
     if (!without.isEmpty()) {
-      String letters = FigureText.listed(without.stream().map(Member::letter).toList());
+      String letters = Joined.all(without.stream().map(Member::letter).toList());
       parts.add(Texts.of("figure.lineup.not_drawn_for_want_of", letters));
     }
     if (result.sessions().size() > members.size()) {

@@ -9,6 +9,7 @@ import taperbook.chart.model.FigureText;
 import taperbook.chart.plots.Lineup.Member;
 import taperbook.format.PairText;
 import taperbook.format.RunText;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.SocWindow;
@@ -165,7 +166,7 @@ final class PairCaption {
     }
     return places.isEmpty()
         ? Optional.empty()
-        : Optional.of(Texts.of("figure.pair_caption.curves_cross_at", FigureText.listed(places)));
+        : Optional.of(Texts.of("figure.pair_caption.curves_cross_at", Joined.all(places)));
   }
 
   /** Returns the name of a stretch in the plot. */
@@ -192,7 +193,7 @@ final class PairCaption {
                     : Texts.of("figure.pair_caption.stretches")));
       }
     }
-    return FigureText.listed(leads);
+    return Joined.all(leads);
   }
 
   private String span(Stretch stretch) {

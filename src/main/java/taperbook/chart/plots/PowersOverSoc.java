@@ -10,6 +10,7 @@ import taperbook.chart.model.TextAlternative;
 import taperbook.chart.plots.Lineup.Entry;
 import taperbook.chart.render.Figure;
 import taperbook.format.NumberFormatter;
+import taperbook.i18n.Joined;
 import taperbook.i18n.Texts;
 import taperbook.quantity.SocWindow;
 import taperbook.quantity.Unit;
@@ -75,7 +76,7 @@ final class PowersOverSoc {
   }
 
   private static String peaks(List<Entry> entries) {
-    return FigureText.listed(
+    return Joined.all(
         entries.stream()
             .map(e -> Texts.of("figure.common.in", peak(e), e.member().named()))
             .toList());

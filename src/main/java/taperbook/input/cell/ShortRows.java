@@ -30,9 +30,7 @@ public final class ShortRows {
             ProblemCode.ROW_TOO_SHORT,
             row.line(),
             0,
-            row.size() == 1
-                ? Texts.of("input.short_rows.1_cell")
-                : Texts.of("input.short_rows.cells", row.size()),
+            Texts.count(row.size(), "input.short_rows.cell", "input.short_rows.cells"),
             Texts.of("input.short_rows.cells_as_header_has_last", needed),
             Texts.of("input.short_rows.leave_it_if_they_are"));
       }

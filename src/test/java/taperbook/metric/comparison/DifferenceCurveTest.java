@@ -3,32 +3,20 @@ package taperbook.metric.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
-import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.Sessions;
 import taperbook.metric.comparison.CurveComparison.DifferenceCurve;
 import taperbook.metric.course.Courses;
-import taperbook.metric.course.ReadByHand;
-import taperbook.metric.course.TrueCurve;
 import taperbook.quantity.Interval;
 import taperbook.result.Curve;
 import taperbook.session.Channel;
 
 /** The drawn difference is the band that determines the leads. */
 final class DifferenceCurveTest {
-  private static Side side(String name, long seed) {
-    TrueCurve curve = TrueCurve.random(new Random(seed), 10);
-    return Side.of(
-            new Courses(
-                ReadByHand.session(name, curve, new Random(seed)), Optional.empty(), Courses.FEW))
-        .value()
-        .orElseThrow();
-  }
-
   @Test
   void the_curve_has_the_values_and_both_edges_of_the_band() {
-    Pair pair = new Pair(side("one", 3), side("other", 4), new Interval(20, 70), 0);
+    Pair pair = Pairs.pair(3, 4);
     Band band = pair.band();
     Curve curve = DifferenceCurve.of(pair);
     assertThat(curve.size()).isEqualTo(band.size()).isLessThan(400);
@@ -46,17 +34,7 @@ final class DifferenceCurveTest {
     double[] soc = IntStream.range(0, 152).mapToDouble(i -> i == 0 ? 0 : i * 0.66 - 0.3).toArray();
     double[] seconds = IntStream.range(0, 152).mapToDouble(i -> 10 * i).toArray();
     double[] power = IntStream.range(0, 152).mapToDouble(i -> 100).toArray();
-    Side log =
-        Side.of(
-                new Courses(
-                    Sessions.session()
-                        .channel(Channel.SOC, 0, seconds, soc)
-                        .channel(Channel.POWER, 0.5, seconds, power)
-                        .build(),
-                    Optional.empty(),
-                    Courses.FEW))
-            .value()
-            .orElseThrow();
+    Side log = Pairs.side("log", 0, seconds, soc, power);
     for (double to : new double[] {99, 99.25}) {
       Pair pair = new Pair(log, log, new Interval(0, to), 0);
       Band band = pair.band();

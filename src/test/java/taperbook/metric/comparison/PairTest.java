@@ -6,13 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import taperbook.metric.Sessions;
-import taperbook.metric.course.Courses;
 import taperbook.quantity.Interval;
-import taperbook.session.Channel;
 import taperbook.session.RowRef;
 
 /** The states of charge at which a pair is compared, and what it takes from both sides. */
@@ -22,17 +18,7 @@ final class PairTest {
     double[] seconds = IntStream.range(0, soc.length).mapToDouble(i -> 30 * i).toArray();
     double[] power = new double[soc.length];
     Arrays.fill(power, 100);
-    return Side.of(
-            new Courses(
-                Sessions.session()
-                    .named(name)
-                    .channel(Channel.SOC, 0.5, seconds, soc)
-                    .channel(Channel.POWER, 0.5, seconds, power)
-                    .build(),
-                Optional.empty(),
-                Courses.FEW))
-        .value()
-        .orElseThrow();
+    return Pairs.side(name, 0.5, seconds, soc, power);
   }
 
   private static List<Double> grid(Pair pair) {
@@ -97,16 +83,7 @@ final class PairTest {
     double[] seconds = {0, 30, 330, 360};
     double[] soc = {10, percent, 38, 40};
     double[] power = {100, 100, 100, 100};
-    return Side.of(
-            new Courses(
-                Sessions.session()
-                    .channel(Channel.SOC, 0.5, seconds, soc)
-                    .channel(Channel.POWER, 0.5, seconds, power)
-                    .build(),
-                Optional.empty(),
-                Courses.FEW))
-        .value()
-        .orElseThrow();
+    return Pairs.side("gap", 0.5, seconds, soc, power);
   }
 
   @Test

@@ -3,10 +3,13 @@ package taperbook.metric.comparison;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.IntToDoubleFunction;
+import taperbook.metric.Sessions;
 import taperbook.metric.course.Courses;
 import taperbook.metric.course.ReadByHand;
 import taperbook.metric.course.TrueCurve;
 import taperbook.quantity.Interval;
+import taperbook.session.Channel;
+import taperbook.session.Session;
 
 /** Pairs of invented sessions read by hand, with few draws. */
 final class Pairs {
@@ -23,6 +26,18 @@ final class Pairs {
 
   static Side side(String name, long seed) {
     return Side.of(courses(name, seed)).value().orElseThrow();
+  }
+
+  /** Returns a session with these readings as a side. */
+  static Side side(
+      String name, double socHalfStep, double[] seconds, double[] soc, double[] power) {
+    Session session =
+        Sessions.session()
+            .named(name)
+            .channel(Channel.SOC, socHalfStep, seconds, soc)
+            .channel(Channel.POWER, 0.5, seconds, power)
+            .build();
+    return Side.of(new Courses(session, Optional.empty(), Courses.FEW)).value().orElseThrow();
   }
 
   static Pair pair(long one, long other) {

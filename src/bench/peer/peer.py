@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """A plain report of one charging session, as a tester may script it: the baseline of the benchmark.
 
-Reads the project of project.py, draws six charts with matplotlib (SVG, and PNG of 1920 x 1080), and writes
+Reads the project of project.py, draws five charts with matplotlib (SVG, and PNG of 1920 x 1080), and writes
 one PDF with WeasyPrint. Without uncertainty, checks, and archive format it does less than Taperbook.
 
 Usage: peer.py PROJECT OUTPUT   (Debian: python3-pandas python3-matplotlib weasyprint)
@@ -85,7 +85,6 @@ def charts(readings, km_per_percent, output):
     km = (readings.soc - readings.soc.iloc[0]) * km_per_percent
     line_chart(output, "power-over-soc", readings.soc, readings.power, ("%", "kW"), "Power over state of charge")
     line_chart(output, "power-over-time", minutes, readings.power, ("min", "kW"), "Power over time")
-    line_chart(output, "soc-over-time", minutes, readings.soc, ("min", "%"), "State of charge over time")
     line_chart(output, "distance-over-time", minutes, km, ("min", "km"), "Distance over time")
     per_minute = np.gradient(km, minutes)
     line_chart(output, "road-per-minute", readings.soc, per_minute, ("%", "km/min"), "Distance gained in a minute")
@@ -99,9 +98,7 @@ def charts(readings, km_per_percent, output):
         loc="center",
     )
     save(figure, output, "plug-in-table")
-    return [
-        "power-over-soc", "power-over-time", "soc-over-time", "distance-over-time", "road-per-minute", "plug-in-table"
-    ]
+    return ["power-over-soc", "power-over-time", "distance-over-time", "road-per-minute", "plug-in-table"]
 
 
 def page(readings, conditions, results, names):

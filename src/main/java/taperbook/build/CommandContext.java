@@ -39,6 +39,7 @@ import taperbook.workspace.StoppedException;
  * @param reports the folder that reports are published in
  * @param earlier the published versions of a report, by its name
  * @param remembers whether a library's rows are cached between runs
+ * @param results the results of reports that this process has built
  */
 public record CommandContext(
     Project project,
@@ -47,9 +48,17 @@ public record CommandContext(
     ReportDate madeDate,
     Path reports,
     Function<String, PublishedVersions> earlier,
-    boolean remembers) {
+    boolean remembers,
+    ResultCache results) {
 
+  /** Returns the context of a process that builds each report once. */
   public static CommandContext in(Path folder, Map<String, String> environment) {
+    return in(folder, environment, ResultCache.none());
+  }
+
+  /** Returns the context of a project folder. */
+  public static CommandContext in(
+      Path folder, Map<String, String> environment, ResultCache results) {
     if (!Files.isDirectory(folder.toAbsolutePath())) {
       throw new StoppedException(Texts.of("command.command_context.there_is_no_folder_is", folder));
     }
@@ -65,7 +74,8 @@ public record CommandContext(
         new ReportDate(environment),
         folder.resolve("reports"),
         report -> PublishedVersions.in(folder.resolve("reports"), report),
-        true);
+        true,
+        results);
   }
 
   /** Returns a hash of everything that a report depends on: inputs, templates, and the program. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
 import taperbook.chart.library.LibraryFigures;
 import taperbook.cli.ProgressListener;
 import taperbook.diagnostics.Checked;
@@ -75,7 +76,7 @@ final class LibraryBuild implements ReportBuild {
   }
 
   @Override
-  public Checked<Made> make(ProgressListener steps) {
+  public Checked<Made> make(ProgressListener steps, Consumer<byte[]> firstPage) {
     LibraryIntake intake = intake(true, steps);
     LibraryResult result = intake.result();
     if (result.rows().isEmpty()) {
@@ -84,7 +85,7 @@ final class LibraryBuild implements ReportBuild {
     inputs.clear();
     inputs.addAll(intake.inputs());
     steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
-    return ReportWriter.write(job(intake, result))
+    return ReportWriter.write(job(intake, result), firstPage)
         .then(
             files ->
                 Checked.good(

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import taperbook.chart.plots.FigureSet;
+import java.util.function.Consumer;
 import taperbook.chart.render.Figure;
 import taperbook.cli.ProgressListener;
 import taperbook.diagnostics.Checked;
@@ -96,7 +96,7 @@ public final class Pipeline implements ReportBuild {
   }
 
   @Override
-  public Checked<Made> make(ProgressListener steps) {
+  public Checked<Made> make(ProgressListener steps, Consumer<byte[]> firstPage) {
     steps.begin(MEASURING, "measuring");
     return measured()
         .then(
@@ -106,7 +106,7 @@ public final class Pipeline implements ReportBuild {
                   .then(
                       outcome -> {
                         steps.begin(WRITING, Texts.of("command.common.drawing_and_writing"));
-                        return written(result, outcome);
+                        return written(result, outcome, firstPage);
                       });
             });
   }
@@ -119,7 +119,8 @@ public final class Pipeline implements ReportBuild {
     return plan().heading().versionDay().flatMap(day -> earlier.ground(day, sessions));
   }
 
-  private Checked<Made> written(ReportResult result, Revision.Outcome outcome) {
+  private Checked<Made> written(
+      ReportResult result, Revision.Outcome outcome, Consumer<byte[]> firstPage) {
     ReportJob job = job(result, outcome.corrections());
     List<Problem> typed = FigureCheck.of(result).problems();
     if (typed.stream().anyMatch(p -> p.severity() == Severity.ERROR)) {
@@ -129,7 +130,7 @@ public final class Pipeline implements ReportBuild {
     }
     Summary summary = new Summary(result);
     return Checked.of(job, typed)
-        .then(ReportWriter::write)
+        .then(j -> ReportWriter.write(j, firstPage))
         .then(
             files ->
                 Checked.good(
@@ -183,7 +184,17 @@ public final class Pipeline implements ReportBuild {
    * have the same readings.
    */
   public Checked<ReportResult> measured() {
-    Checked<ReportResult> measured = measured(context.project(), plan(), new Again(ground(), 0));
+    Optional<CommonGround> ground = ground();
+    // The first file is the tester's text with the front matter, which is in the plan.
+    List<InputHash> data = hashes(sources.files().subList(1, sources.files().size()));
+    Checked<ReportResult> measured =
+        context
+            .results()
+            .result(
+                plan(),
+                data,
+                ground,
+                () -> measured(context.project(), plan(), new Again(ground, 0)));
     List<Problem> problems = new ArrayList<>(measured.problems());
     problems.addAll(DuplicateReadings.check(hashes(sources.files())));
     return new Checked<>(measured.value(), problems);
@@ -225,7 +236,7 @@ public final class Pipeline implements ReportBuild {
   }
 
   ReportJob job(ReportResult result, List<Correction> corrections) {
-    List<Figure> figures = FigureSet.draw(result);
+    List<Figure> figures = context.results().figures(result);
     List<InputFile> inputs = inputs();
     if (!corrections.isEmpty()) {
       String path = PublishedVersions.recordPath(plan().name());

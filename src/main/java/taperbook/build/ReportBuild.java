@@ -2,6 +2,7 @@ package taperbook.build;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import taperbook.cli.ProgressListener;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
@@ -25,7 +26,17 @@ public interface ReportBuild {
    *
    * @param steps receives progress
    */
-  Checked<Made> make(ProgressListener steps);
+  default Checked<Made> make(ProgressListener steps) {
+    return make(steps, page -> {});
+  }
+
+  /**
+   * Builds the report as {@link #make(ProgressListener)} does.
+   *
+   * @param firstPage receives {@code report.html} as soon as it is complete, on another thread,
+   *     while other files may still be refused
+   */
+  Checked<Made> make(ProgressListener steps, Consumer<byte[]> firstPage);
 
   /** Returns what it asks for. */
   Plan plan();

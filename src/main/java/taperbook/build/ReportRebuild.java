@@ -46,7 +46,8 @@ public final class ReportRebuild {
             madeDate,
             Path.of(""),
             report -> PublishedVersions.carried(report, own, carried.numbers()),
-            false);
+            false,
+            ResultCache.none());
     return commandContext
         .reportBuild(carried.numbers().report())
         .then(making -> making.make(ProgressListener.NONE));

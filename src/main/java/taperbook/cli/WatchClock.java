@@ -18,6 +18,9 @@ public interface WatchClock {
   /** Runs work that must not be interrupted. */
   void runUninterrupted(Runnable work);
 
+  /** Sets what is done when the command is asked to stop, instead of an earlier one. */
+  void onStop(Runnable cleanup);
+
   /** Returns the clock of this process; Ctrl-C stops it with exit status 0. */
   static WatchClock ofProcess() {
     return new OfProcess();
@@ -26,6 +29,7 @@ public interface WatchClock {
   /** Sleeps, and ends the process when it is asked to stop. */
   final class OfProcess implements WatchClock {
     private final ReentrantLock working = new ReentrantLock();
+    private volatile Runnable cleanup = () -> {};
     private boolean started;
 
     @Override
@@ -58,12 +62,18 @@ public interface WatchClock {
       }
     }
 
+    @Override
+    public void onStop(Runnable cleanup) {
+      this.cleanup = cleanup;
+    }
+
     /**
      * Ends with status 0 instead of Java's 130 on Ctrl-C, because stopping a watch is not a
      * failure.
      */
     private void stop() {
       working.lock();
+      cleanup.run();
       System.out.flush();
       System.err.flush();
       Runtime.getRuntime().halt(ExitStatus.DONE.code());

@@ -19,7 +19,11 @@ import taperbook.workspace.StoppedException;
  * for a while, and publishes nothing that was built while a file changed.
  */
 public final class WatchCommand {
-  private static final long PAUSE_MILLIS = 100;
+  private static final long PAUSE_MILLIS = 50;
+
+  /** Pause while a change awaits its end, so that the wait for it stays short. */
+  private static final long SHORT_PAUSE_MILLIS = 15;
+
   private static final long LONGEST_PAUSE_MILLIS = 2000;
 
   /** Polling takes at most a tenth of the time. */
@@ -59,21 +63,21 @@ public final class WatchCommand {
     while (clock.pause(pauseMillis)) {
       long started = clock.nanoTime();
       Snapshot now = Snapshot.of(request.folder());
-      pauseMillis = pauseAfter(clock.nanoTime() - started);
+      long pollNanos = clock.nanoTime() - started;
       still = now.equals(last) ? still + 1 : 0;
       due |= still == 0;
       last = now;
       if (due && still >= STILL_LOOKS) {
         due = !made(round, request.folder(), now);
       }
+      pauseMillis = pauseAfter(pollNanos, due ? SHORT_PAUSE_MILLIS : PAUSE_MILLIS);
     }
     return ExitStatus.DONE;
   }
 
-  private static long pauseAfter(long pollNanos) {
+  private static long pauseAfter(long pollNanos, long leastMillis) {
     return Math.min(
-        LONGEST_PAUSE_MILLIS,
-        Math.max(PAUSE_MILLIS, PAUSES_PER_LOOK * pollNanos / NANOS_PER_MILLI));
+        LONGEST_PAUSE_MILLIS, Math.max(leastMillis, PAUSES_PER_LOOK * pollNanos / NANOS_PER_MILLI));
   }
 
   /** Returns false if a file changed in the meantime, so that another poll is needed. */

@@ -8,13 +8,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import taperbook.build.CommandContext;
 import taperbook.build.ReportBuild;
+import taperbook.build.ResultCache;
 import taperbook.cli.Messages;
 import taperbook.cli.ProcessContext;
 import taperbook.cli.Request;
+import taperbook.cli.WatchClock;
 import taperbook.diagnostics.Checked;
 import taperbook.diagnostics.Problem;
 import taperbook.i18n.Texts;
@@ -32,16 +33,28 @@ final class WatchRound {
 
   private final Messages messages;
   private final ProcessContext processContext;
+  private final WatchClock clock;
   private final Request request;
   private final Map<String, Refusal> refusals = new LinkedHashMap<>();
   private final Map<String, List<Problem>> lasting = new LinkedHashMap<>();
+  private final ResultCache results = ResultCache.ofLastReports();
   private List<String> shownSteps = List.of();
 
   WatchRound(Messages messages, ProcessContext processContext, Request request) {
     this.messages = messages;
     this.processContext = processContext;
+    this.clock = processContext.clock();
     this.request = request;
   }
+
+  /**
+   * One pass over the reports.
+   *
+   * @param before the problems that were known when it began
+   * @param still returns whether the input is unchanged since then
+   */
+  private record Turn(
+      CommandContext context, Map<String, List<Problem>> before, BooleanSupplier still) {}
 
   /** A refused report, with the fingerprint of its input, if there is one. */
   private record Refusal(Optional<String> fingerprint) {}
@@ -55,7 +68,7 @@ final class WatchRound {
    */
   boolean make(BooleanSupplier still) {
     CommandContext commandContext =
-        CommandContext.in(request.folder(), processContext.environment());
+        CommandContext.in(request.folder(), processContext.environment(), results);
     List<String> names = commandContext.requestedReports(request);
     Map<String, List<Problem>> before = new LinkedHashMap<>(lasting);
     lasting.keySet().retainAll(names);
@@ -65,8 +78,9 @@ final class WatchRound {
     }
     reportNew("", before);
     showFirstSteps(commandContext.project());
+    Turn turn = new Turn(commandContext, before, still);
     for (String name : names) {
-      if (!process(commandContext, name, before, still)) {
+      if (!process(turn, name)) {
         return false;
       }
     }
@@ -82,36 +96,55 @@ final class WatchRound {
     }
   }
 
-  private boolean process(
-      CommandContext commandContext,
-      String name,
-      Map<String, List<Problem>> before,
-      BooleanSupplier still) {
-    long started = processContext.clock().nanoTime();
-    Checked<ReportBuild> making = commandContext.reportBuild(name);
+  private boolean process(Turn turn, String name) {
+    long started = clock.nanoTime();
+    Checked<ReportBuild> making = turn.context().reportBuild(name);
     Optional<String> fingerprint = making.value().map(ReportBuild::fingerprint);
-    PublishedFolder published = commandContext.published(name);
+    PublishedFolder published = turn.context().published(name);
     if (fingerprint.isPresent() && isAsBefore(name, fingerprint.get())) {
       return true;
     }
-    if (fingerprint.isPresent() && published.isMadeFrom(fingerprint.get())) {
-      return upToDate(name, still);
-    }
-    messages.progress(0, 1, name);
-    Checked<ReportBuild.Made> made = making.then(m -> m.make(messages.steps()));
-    messages.endProgress();
-    if (!still.getAsBoolean()) {
+    if (!turn.still().getAsBoolean()) {
       return false;
     }
-    List<Problem> problems = new ArrayList<>(made.problems());
-    made.value().ifPresent(m -> problems.addAll(m.problems()));
-    lasting.put(name, problems);
-    boolean news = reportNew(name, before);
-    if (made.value().isEmpty()) {
-      refuse(name, fingerprint, news);
-      return true;
+    if (fingerprint.isPresent() && published.isMadeFrom(fingerprint.get())) {
+      return upToDate(name);
     }
-    return publish(commandContext, made.value().get(), name, started);
+    if (making.value().isEmpty()) {
+      return refused(turn, name, making.problems(), fingerprint);
+    }
+    try (ReportLock lock = ReportLock.of(turn.context().reports(), name)) {
+      // If another run published a report meanwhile, this version may be based on an old one.
+      return !lock.waited() && make(turn, making.value().get(), lock, started);
+    }
+  }
+
+  private boolean make(Turn turn, ReportBuild making, ReportLock lock, long started) {
+    String name = making.plan().name();
+    PublishedFolder published = turn.context().published(name);
+    clock.onStop(
+        () -> {
+          published.recover();
+          lock.close();
+        });
+    messages.progress(0, 1, name);
+    Checked<ReportBuild.Made> made =
+        making.make(messages.steps(), page -> show(turn, published, page));
+    messages.endProgress();
+    boolean still = turn.still().getAsBoolean();
+    if (still && made.value().isPresent()) {
+      List<Problem> problems = new ArrayList<>(made.problems());
+      problems.addAll(made.value().get().problems());
+      lasting.put(name, problems);
+      reportNew(name, turn.before());
+      publish(published, made.value().get(), name, started);
+    } else {
+      clock.runUninterrupted(published::recover);
+    }
+    clock.onStop(() -> {});
+    return still
+        && (made.value().isPresent()
+            || refused(turn, name, made.problems(), Optional.of(making.fingerprint())));
   }
 
   /** Returns true if the report was refused and would be refused again for the same reasons. */
@@ -120,10 +153,7 @@ final class WatchRound {
     return refusal != null && refusal.fingerprint().filter(fingerprint::equals).isPresent();
   }
 
-  private boolean upToDate(String name, BooleanSupplier still) {
-    if (!still.getAsBoolean()) {
-      return false;
-    }
+  private boolean upToDate(String name) {
     if (refusals.remove(name) != null) {
       lasting.remove(name);
       messages.result(Texts.of("command.watch_round.mended_what_is_published_is", name));
@@ -131,41 +161,33 @@ final class WatchRound {
     return true;
   }
 
-  private void refuse(String name, Optional<String> fingerprint, boolean news) {
+  private boolean refused(
+      Turn turn, String name, List<Problem> problems, Optional<String> fingerprint) {
+    lasting.put(name, problems);
+    boolean news = reportNew(name, turn.before());
     boolean first = refusals.put(name, new Refusal(fingerprint)) == null;
     if (first || news) {
       messages.result(Texts.of("command.watch_round.refused_what_was_published_of", name));
     }
+    return true;
   }
 
-  /**
-   * Returns false if another run published a report in the meantime, so that this version may be
-   * based on an outdated one.
-   */
-  private boolean publish(
-      CommandContext commandContext, ReportBuild.Made made, String name, long started) {
-    AtomicBoolean waited = new AtomicBoolean();
-    processContext
-        .clock()
-        .runUninterrupted(
-            () -> {
-              try (ReportLock lock = ReportLock.of(commandContext.reports(), name)) {
-                waited.set(lock.waited());
-                if (!lock.waited()) {
-                  commandContext.published(name).replace(made.files(), made.fingerprint());
-                }
-              }
-            });
-    if (waited.get()) {
-      return false;
+  /** Shows a page while the other files are still being made: a tester looks at it first. */
+  private void show(Turn turn, PublishedFolder published, byte[] page) {
+    if (turn.still().getAsBoolean()) {
+      clock.runUninterrupted(() -> published.showPage(page));
     }
+  }
+
+  private void publish(
+      PublishedFolder published, ReportBuild.Made made, String name, long started) {
+    clock.runUninterrupted(() -> published.replace(made.files(), made.fingerprint()));
     refusals.remove(name);
-    double seconds = (processContext.clock().nanoTime() - started) / NANOS_PER_SECOND;
+    double seconds = (clock.nanoTime() - started) / NANOS_PER_SECOND;
     messages.result(
         Texts.of(
             "command.watch_round.made_in_s", name, String.format(Locale.ROOT, "%.1f", seconds)));
-    ReportCommand.ownLinks(commandContext.published(name)).ifPresent(messages::remark);
-    return true;
+    ReportCommand.ownLinks(published).ifPresent(messages::remark);
   }
 
   /** Reports the problems that no report had before; returns true if there are any. */

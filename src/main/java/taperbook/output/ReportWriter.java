@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Rendition;
 import taperbook.diagnostics.Checked;
@@ -54,8 +55,18 @@ public final class ReportWriter {
    * {@code film/} and {@code share/}, and its {@code report.pdf} includes the methods.
    */
   public static Checked<ReportFiles> write(ReportJob job) {
+    return write(job, page -> {});
+  }
+
+  /**
+   * Returns the files as {@link #write(ReportJob)} does.
+   *
+   * @param firstPage receives {@code report.html} as soon as it is complete, on another thread,
+   *     unless the pages have problems; the PDFs may still have some
+   */
+  public static Checked<ReportFiles> write(ReportJob job, Consumer<byte[]> firstPage) {
     LibraryLogging.silenceLoggers();
-    return ReportPages.of(job).then(pages -> new ReportWriter(job).files(pages));
+    return ReportPages.of(job).then(pages -> new ReportWriter(job).files(pages, firstPage));
   }
 
   /** Returns every problem that {@link #write} would find, without creating the files. */
@@ -66,10 +77,11 @@ public final class ReportWriter {
     return problems.stream().distinct().toList();
   }
 
-  private Checked<ReportFiles> files(ReportPages pages) {
+  private Checked<ReportFiles> files(ReportPages pages, Consumer<byte[]> firstPage) {
     // Pictures and the browser page take as long as the PDFs, and depend on none of their files.
     ExecutorService second = Executors.newSingleThreadExecutor(ReportWriter::daemon);
-    CompletableFuture<Checked<String>> page = CompletableFuture.supplyAsync(pages::screen, second);
+    CompletableFuture<Checked<byte[]>> page =
+        CompletableFuture.supplyAsync(() -> page(pages, firstPage), second);
     CompletableFuture<Map<String, byte[]>> pictures =
         CompletableFuture.supplyAsync(this::pictures, second);
     try {
@@ -79,18 +91,24 @@ public final class ReportWriter {
           print.value().isPresent()
               ? pdfs(pages, print.value().get(), attachments)
               : Checked.refused(pages.problems());
-      Checked<String> screen = page.join();
+      Checked<byte[]> screen = page.join();
       List<Problem> problems = new ArrayList<>(screen.problems());
       problems.addAll(print.problems());
       problems.addAll(pdfs.problems());
       if (screen.isUsable() && pdfs.isUsable()) {
-        files.put("report.html", HtmlPage.bytes(screen.value().get()));
+        files.put("report.html", screen.value().get());
         pictures.join().forEach(files::put);
       }
       return Checked.of(files, problems.stream().distinct().toList());
     } finally {
       second.shutdownNow();
     }
+  }
+
+  private static Checked<byte[]> page(ReportPages pages, Consumer<byte[]> firstPage) {
+    Checked<byte[]> page = pages.screen().then(text -> Checked.good(HtmlPage.bytes(text)));
+    page.value().ifPresent(firstPage);
+    return page;
   }
 
   private static Thread daemon(Runnable work) {

@@ -37,6 +37,18 @@ public record ReportPlan(
         article);
   }
 
+  /** Returns the plan without the tester's text, which no result depends on. */
+  public ReportPlan withoutText() {
+    Heading plain =
+        new Heading(heading.title(), heading.author(), heading.published(), heading.history());
+    return new ReportPlan(name, plain, subject, wishes, style, new Article("", article.file(), 1));
+  }
+
+  /** Returns the plan with the heading and text of another one of the same report. */
+  public ReportPlan withTextOf(ReportPlan other) {
+    return new ReportPlan(name, other.heading, subject, wishes, style, other.article);
+  }
+
   /** Returns the plan with a temperature unit. */
   public ReportPlan withTemperature(Unit temperature) {
     Style own =

@@ -55,6 +55,11 @@ public record ReportResult(
     this(plan, main, compared, CommonGround.NONE, List.of());
   }
 
+  /** Returns the same results for a plan that differs only in its text. */
+  public ReportResult withTextOf(ReportPlan other) {
+    return new ReportResult(plan.withTextOf(other), main, compared, common, pairs, runs, unlike);
+  }
+
   /** Returns the reported session followed by the compared ones. */
   @Override
   public List<SessionResult> sessions() {

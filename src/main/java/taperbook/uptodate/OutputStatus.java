@@ -36,6 +36,11 @@ public final class OutputStatus {
     return reports.resolve("." + name + ".new-version");
   }
 
+  /** Returns the location of the published page while a new one is shown before the other files. */
+  public static Path oldPage(Path reports, String name) {
+    return reports.resolve("." + name + ".old-page");
+  }
+
   /** Returns the lock file, which exists while a run works on a report or after one was killed. */
   public static Path lock(Path reports, String name) {
     return reports.resolve("." + name + ".lock");
@@ -51,6 +56,7 @@ public final class OutputStatus {
               : List.of();
       return !RegularFile.exists(old(reports, name))
           && !RegularFile.exists(fresh(reports, name))
+          && !RegularFile.exists(oldPage(reports, name))
           && !lines.isEmpty()
           && lines.get(0).equals(stampHead(fingerprint))
           && lines.stream()

@@ -42,12 +42,14 @@ import taperbook.uptodate.OutputStatus;
  */
 public final class PublishedFolder {
   private static final String STAMP = OutputStatus.STAMP;
+  private static final String PAGE = "report.html";
 
   private final Path reports;
   private final String name;
   private final Path folder;
   private final Path fresh;
   private final Path old;
+  private final Path oldPage;
 
   /**
    * Opens the folder of a report.
@@ -60,10 +62,14 @@ public final class PublishedFolder {
     this.folder = reports.resolve(name);
     this.fresh = OutputStatus.fresh(reports, name);
     this.old = OutputStatus.old(reports, name);
+    this.oldPage = OutputStatus.oldPage(reports, name);
     for (Path path : List.of(folder, old)) {
       if (RegularFile.exists(path) && !RegularFile.isFolder(path)) {
         throw StoppedException.reservedPath(path);
       }
+    }
+    if (RegularFile.exists(oldPage) && !Files.isRegularFile(oldPage, LinkOption.NOFOLLOW_LINKS)) {
+      throw StoppedException.reservedPath(oldPage);
     }
   }
 
@@ -99,6 +105,40 @@ public final class PublishedFolder {
     }
   }
 
+  /**
+   * Shows a new page in the published version, if there is one, until {@link #replace} or {@link
+   * #recover}, which both start from the published page. Requires the {@link ReportLock}.
+   *
+   * @return false if the page cannot be shown; the published version is unchanged
+   */
+  public boolean showPage(byte[] page) {
+    Path shown = folder.resolve(PAGE);
+    if (!exists() || isCutOff() || !Files.isRegularFile(shown, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try {
+      write(PAGE, page);
+      move(shown, oldPage);
+      move(fresh.resolve(PAGE), shown);
+      delete(fresh);
+      return true;
+    } catch (IOException e) {
+      abandon();
+      return false;
+    }
+  }
+
+  /** Restores the published page. */
+  private void restorePage() throws IOException {
+    if (RegularFile.exists(oldPage)) {
+      if (RegularFile.exists(folder)) {
+        move(oldPage, folder.resolve(PAGE));
+      } else {
+        Files.delete(oldPage);
+      }
+    }
+  }
+
   /** Replaces the old version with a new one. */
   public void replace(ReportFiles files, String fingerprint) {
     replace(files.all(), files.streamed(), fingerprint);
@@ -111,7 +151,7 @@ public final class PublishedFolder {
 
   private void replace(
       Map<String, byte[]> files, Map<String, StreamedFile> streamed, String fingerprint) {
-    recover();
+    recover(false);
     try {
       Set<String> programFiles = new TreeSet<>(files.keySet());
       programFiles.addAll(streamed.keySet());
@@ -129,7 +169,7 @@ public final class PublishedFolder {
       write(STAMP, stamp.getBytes(StandardCharsets.UTF_8));
       swap();
     } catch (IOException e) {
-      deleteFresh();
+      abandon();
       throw new StoppedException(
           Texts.of("project.published_folder.report_cannot_be_written_to", folder, reason(e)), e);
     }
@@ -149,6 +189,7 @@ public final class PublishedFolder {
   }
 
   private void swap() throws IOException {
+    restorePage();
     if (RegularFile.exists(folder)) {
       move(folder, old);
     }
@@ -204,9 +245,10 @@ public final class PublishedFolder {
   }
 
   /** Deletes the unfinished version, so that a full disk does not stay full. */
-  private void deleteFresh() {
+  private void abandon() {
     try {
       delete(fresh);
+      restorePage();
     } catch (IOException e) {
       // The next run tries again; the reason why nothing could be written is more important now.
     }
@@ -230,7 +272,7 @@ public final class PublishedFolder {
 
   /** Returns true if a run was interrupted, or another one is active. */
   public boolean isCutOff() {
-    return RegularFile.exists(old) || RegularFile.exists(fresh);
+    return RegularFile.exists(old) || RegularFile.exists(fresh) || RegularFile.exists(oldPage);
   }
 
   /** Returns the location of the published version, also after an interrupted run. */
@@ -243,10 +285,17 @@ public final class PublishedFolder {
 
   /** Cleans up after an interrupted run. Requires the {@link ReportLock}. */
   public void recover() {
+    recover(true);
+  }
+
+  private void recover(boolean withPage) {
     try {
       delete(fresh);
       if (RegularFile.exists(old) && !RegularFile.exists(folder)) {
         move(old, folder);
+      }
+      if (withPage) {
+        restorePage();
       }
     } catch (IOException e) {
       throw new StoppedException(

@@ -42,6 +42,11 @@ final class ProgressLineTest {
       public void runUninterrupted(Runnable work) {
         work.run();
       }
+
+      @Override
+      public void onStop(Runnable cleanup) {
+        // It is never stopped.
+      }
     };
   }
 

@@ -133,8 +133,7 @@ final class FaultsTest {
                 }
               });
       locked.await();
-      ScriptedClock script =
-          new ScriptedClock().thenBeforePublishing(publishes::countDown).idle().idle();
+      ScriptedClock script = new ScriptedClock().then(publishes::countDown).idle().idle();
       assertThat(place.run(script, "watch", "look")).isEqualTo(ExitStatus.DONE);
       assertThat(other.get()).as("nothing is published while the other has the lock").isTrue();
     }

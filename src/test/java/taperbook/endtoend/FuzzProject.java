@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import taperbook.build.CommandContext;
+import taperbook.build.ResultCache;
 import taperbook.buildinfo.BuildInfo;
 import taperbook.buildinfo.ReportDate;
 import taperbook.diagnostics.Checked;
@@ -110,7 +111,8 @@ final class FuzzProject {
             new ReportDate(Map.of()),
             reports,
             report -> PublishedVersions.in(reports, report),
-            false);
+            false,
+            ResultCache.none());
     return project
         .plan("look")
         .then(plan -> project.sources((ReportPlan) plan))

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import taperbook.cli.WatchClock;
 
 /**
@@ -24,7 +25,8 @@ final class ScriptedClock implements WatchClock {
 
   private final Deque<Action> pauses = new ArrayDeque<>();
   private Action duringBuild = () -> {};
-  private Action beforePublishing = () -> {};
+  private final Deque<Action> uninterrupted = new ConcurrentLinkedDeque<>();
+  private Runnable stopping = () -> {};
   private int reads;
   private long nanos;
 
@@ -47,9 +49,12 @@ final class ScriptedClock implements WatchClock {
     return then(() -> duringBuild = action);
   }
 
-  /** Runs an action once, before the first report is published. */
+  /**
+   * Runs an action once, before the next work that must not be interrupted: the page of a report is
+   * shown, then the report is published or the page is taken back.
+   */
   ScriptedClock thenBeforePublishing(Action action) {
-    beforePublishing = action;
+    uninterrupted.add(action);
     return this;
   }
 
@@ -78,10 +83,21 @@ final class ScriptedClock implements WatchClock {
 
   @Override
   public void runUninterrupted(Runnable work) {
-    Action now = beforePublishing;
-    beforePublishing = () -> {};
-    run(now);
+    Action now = uninterrupted.poll();
+    if (now != null) {
+      run(now);
+    }
     work.run();
+  }
+
+  @Override
+  public void onStop(Runnable cleanup) {
+    stopping = cleanup;
+  }
+
+  /** Does what a stop of the process does at this moment. */
+  void stop() {
+    stopping.run();
   }
 
   private static void run(Action action) {

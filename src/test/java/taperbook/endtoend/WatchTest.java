@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -209,5 +211,64 @@ final class WatchTest {
     assertThat(nowhere.run(new ScriptedClock().idle(), "watch"))
         .isEqualTo(ExitStatus.INPUT_REFUSED);
     assertThat(nowhere.err()).contains("there is no folder");
+  }
+
+  private static String titled(String title) {
+    return "---\nkind: library\ntitle: " + title + "\n---\n";
+  }
+
+  private String shown() {
+    return place.text("reports/all/report.html").replaceAll("(?s).*<title>(.*)</title>.*", "$1");
+  }
+
+  private List<String> hidden() throws IOException {
+    try (Stream<Path> all = Files.list(place.path("reports"))) {
+      return all.map(p -> String.valueOf(p.getFileName()))
+          .filter(n -> n.startsWith(".all") && !n.equals(".all.rows"))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void the_page_is_shown_before_the_other_files_are_made_and_taken_back_when_stopped()
+      throws IOException {
+    place.run("report");
+    byte[] pdf = Files.readAllBytes(place.path("reports/all/report.pdf"));
+    ScriptedClock clock = new ScriptedClock();
+    watch(
+        clock
+            .then(() -> write("reports/all.md", titled("Some stops")))
+            .thenBeforePublishing(() -> assertThat(shown()).startsWith("All stops"))
+            .thenBeforePublishing(
+                () -> {
+                  assertThat(shown()).startsWith("Some stops");
+                  assertThat(place.path("reports/all/report.pdf")).hasBinaryContent(pdf);
+                  clock.stop();
+                  assertThat(shown()).startsWith("All stops");
+                  assertThat(hidden()).isEmpty();
+                })
+            .idle());
+    assertThat(place.err()).isEqualTo(watching());
+    assertThat(shown()).startsWith("Some stops");
+    assertThat(Files.readAllBytes(place.path("reports/all/report.pdf"))).isNotEqualTo(pdf);
+    assertThat(hidden()).isEmpty();
+  }
+
+  @Test
+  void a_page_of_a_discarded_version_is_taken_back() throws IOException {
+    place.run("report");
+    watch(
+        new ScriptedClock()
+            .then(() -> write("reports/all.md", titled("Some stops")))
+            .thenBeforePublishing(() -> write("reports/all.md", titled("Few stops")))
+            .thenBeforePublishing(() -> assertThat(shown()).startsWith("Some stops"))
+            .thenBeforePublishing(() -> assertThat(shown()).startsWith("All stops"))
+            .idle()
+            .idle());
+    assertThat(place.err()).isEqualTo(watching());
+    assertThat(shown()).startsWith("Few stops");
+    assertThat(count("all  made")).isEqualTo(1);
+    assertThat(hidden()).isEmpty();
   }
 }

@@ -17,8 +17,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -26,7 +28,6 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import org.jspecify.annotations.Nullable;
 import taperbook.chart.model.Background;
 import taperbook.chart.model.Chart;
 import taperbook.chart.model.ChartStyle;
@@ -35,8 +36,8 @@ import taperbook.chart.model.Readout;
 /**
  * One figure of a report: a chart as SVG for pages and as PNG for film, with its texts.
  *
- * <p>Both are painted lazily, the PNG on each call: checking a report needs only pages, and paper
- * needs neither.
+ * <p>Both are painted lazily and only once: checking a report needs only pages, and paper needs
+ * neither.
  */
 public final class Figure {
   private static final List<String> COMPARING =
@@ -51,7 +52,8 @@ public final class Figure {
   private final String textAlternative;
   private final Painting painting;
   private final Optional<Chart> chart;
-  private @Nullable String svg;
+  private final Map<String, String> svgs = new ConcurrentHashMap<>();
+  private final Map<Rendition, byte[]> pngs = new ConcurrentHashMap<>();
 
   private Figure(
       String id,
@@ -132,13 +134,8 @@ public final class Figure {
    * Returns the chart as SVG, 720 x 405 units, standalone or for embedding in a page: no XML
    * declaration, no script, every id begins with {@link #id()}; includes title and description.
    */
-  public synchronized String svg() {
-    String painted = svg;
-    if (painted == null) {
-      painted = SvgPicture.write(id, title, textAlternative, painting, ChartStyle.print());
-      svg = painted;
-    }
-    return painted;
+  public String svg() {
+    return svg(id, ChartStyle.print());
   }
 
   /**
@@ -146,7 +143,12 @@ public final class Figure {
    * #id()} and {@code -narrow}.
    */
   public String narrowSvg() {
-    return SvgPicture.write(id + "-narrow", title, textAlternative, painting, ChartStyle.narrow());
+    return svg(id + "-narrow", ChartStyle.narrow());
+  }
+
+  private String svg(String name, ChartStyle style) {
+    return svgs.computeIfAbsent(
+        name, n -> SvgPicture.write(n, title, textAlternative, painting, style));
   }
 
   /** Returns the chart; empty if the figure is not one. */
@@ -164,17 +166,17 @@ public final class Figure {
     return painting;
   }
 
-  /** Returns the chart as PNG, 1920 x 1080 pixels; a new array on each call. */
+  /** Returns the chart as PNG, 1920 x 1080 pixels; do not modify the array. */
   public byte[] png() {
     return png(Rendition.FILM);
   }
 
-  /** Returns the chart as PNG in one of its renditions; a new array on each call. */
+  /** Returns the chart as PNG in one of its renditions; do not modify the array. */
   public byte[] png(Rendition rendition) {
-    return png(rendition.style());
+    return pngs.computeIfAbsent(rendition, r -> painted(r.style()));
   }
 
-  private byte[] png(ChartStyle style) {
+  private byte[] painted(ChartStyle style) {
     boolean clear = style.background() == Background.CLEAR;
     int kind = clear ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB;
     BufferedImage image = new BufferedImage(style.width(), style.height(), kind);

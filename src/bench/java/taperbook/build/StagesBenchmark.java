@@ -115,7 +115,7 @@ public class StagesBenchmark {
   public byte[] pdf() {
     PdfMetadata heading = new PdfMetadata("Bench", "", "", "Taperbook", job.date());
     return new PdfPage(figures, "report.ftlh", true)
-        .bytes(page, heading, List.of())
+        .bytes(page, heading, List::of)
         .value()
         .orElseThrow();
   }

@@ -6,7 +6,6 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -56,10 +55,13 @@ public final class Texts {
 
   private static final Map<String, Texts> LOADED = new ConcurrentHashMap<>();
 
-  private final Map<String, TextPattern> patterns;
+  private final Properties written;
 
-  private Texts(Map<String, TextPattern> patterns) {
-    this.patterns = patterns;
+  /** The texts that were asked for: a report uses a quarter of them. */
+  private final Map<String, TextPattern> patterns = new ConcurrentHashMap<>();
+
+  private Texts(Properties written) {
+    this.written = written;
   }
 
   /**
@@ -102,11 +104,7 @@ public final class Texts {
     return of(group + "." + constant.name().toLowerCase(Locale.ROOT) + "." + part);
   }
 
-  /**
-   * Parses the text of a properties file.
-   *
-   * @throws IllegalStateException if the braces of a text are not closed or not numbered from 0 on
-   */
+  /** Parses the text of a properties file. */
   public static Texts parse(String file) {
     Properties read = new Properties();
     try {
@@ -114,20 +112,25 @@ public final class Texts {
     } catch (IOException e) {
       throw new UncheckedIOException("texts", e);
     }
-    Map<String, TextPattern> patterns = new HashMap<>();
-    for (String key : read.stringPropertyNames()) {
-      patterns.put(key, TextPattern.parse(key, read.getProperty(key)));
-    }
-    return new Texts(Map.copyOf(patterns));
+    return new Texts(read);
   }
 
-  /** Returns a text of these, as {@link #of(String, Object...)} does. */
+  /**
+   * Returns a text of these, as {@link #of(String, Object...)} does.
+   *
+   * @throws IllegalStateException if there is no such text, it takes another number of values, or
+   *     its braces are not closed or not numbered from 0 on
+   */
   public String text(String key, @Nullable Object... values) {
-    TextPattern pattern = patterns.get(key);
-    if (pattern == null) {
+    return patterns.computeIfAbsent(key, this::pattern).format(values);
+  }
+
+  private TextPattern pattern(String key) {
+    String text = written.getProperty(key);
+    if (text == null) {
       throw new IllegalStateException("no text has the key " + key);
     }
-    return pattern.format(values);
+    return TextPattern.parse(key, text);
   }
 
   private static Texts load(String file) {

@@ -3,16 +3,17 @@ package taperbook.output;
 import java.util.Collections;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 import taperbook.output.data.StreamedFile;
 
 /**
  * The files of one report by their path in its folder, such as {@code figures/power-over-soc.svg}.
+ * Several threads may add files.
  */
 public final class ReportFiles {
-  private final SortedMap<String, byte[]> files = new TreeMap<>();
+  private final SortedMap<String, byte[]> files = new ConcurrentSkipListMap<>();
 
-  private final SortedMap<String, StreamedFile> streamed = new TreeMap<>();
+  private final SortedMap<String, StreamedFile> streamed = new ConcurrentSkipListMap<>();
 
   ReportFiles() {}
 

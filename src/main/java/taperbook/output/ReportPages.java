@@ -74,8 +74,9 @@ final class ReportPages {
   static Checked<ReportPages> of(ReportJob job) {
     Set<String> charts = Figure.ids(job.figures());
     Checked<String> template = job.templates().chosen(job.results().plan());
-    Checked<String> answer = job.results().fold(ArticleText::answer, library -> Checked.good(""));
-    Checked<List<ArticlePart>> article = new ArticleText(job.results(), charts).parts();
+    ArticleText text = new ArticleText(job.results(), charts);
+    Checked<String> answer = job.results().fold(text::answer, library -> Checked.good(""));
+    Checked<List<ArticlePart>> article = text.parts();
     List<Problem> problems = new ArrayList<>(template.problems());
     problems.addAll(answer.problems());
     problems.addAll(article.problems());

@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import taperbook.chart.render.Figure;
 import taperbook.chart.render.Rendition;
 import taperbook.diagnostics.Checked;
@@ -78,18 +79,19 @@ public final class ReportWriter {
   }
 
   private Checked<ReportFiles> files(ReportPages pages, Consumer<byte[]> firstPage) {
-    // Pictures and the browser page take as long as the PDFs, and depend on none of their files.
-    ExecutorService second = Executors.newSingleThreadExecutor(ReportWriter::daemon);
+    // The PDFs take longest, and need the data only when they are complete, and no picture.
+    ExecutorService beside = Executors.newFixedThreadPool(2, ReportWriter::daemon);
     CompletableFuture<Checked<byte[]>> page =
-        CompletableFuture.supplyAsync(() -> page(pages, firstPage), second);
+        CompletableFuture.supplyAsync(() -> page(pages, firstPage), beside);
+    CompletableFuture<List<PdfAttachment>> data =
+        CompletableFuture.supplyAsync(() -> data(pages), beside);
     CompletableFuture<Map<String, byte[]>> pictures =
-        CompletableFuture.supplyAsync(this::pictures, second);
+        CompletableFuture.supplyAsync(this::pictures, beside);
     try {
-      List<PdfAttachment> attachments = data(pages);
       Checked<String> print = pages.print();
       Checked<?> pdfs =
           print.value().isPresent()
-              ? pdfs(pages, print.value().get(), attachments)
+              ? pdfs(pages, print.value().get(), data::join)
               : Checked.refused(pages.problems());
       Checked<byte[]> screen = page.join();
       List<Problem> problems = new ArrayList<>(screen.problems());
@@ -101,7 +103,7 @@ public final class ReportWriter {
       }
       return Checked.of(files, problems.stream().distinct().toList());
     } finally {
-      second.shutdownNow();
+      beside.shutdownNow();
     }
   }
 
@@ -112,7 +114,7 @@ public final class ReportWriter {
   }
 
   private static Thread daemon(Runnable work) {
-    Thread thread = new Thread(work, "pictures");
+    Thread thread = new Thread(work, "beside");
     thread.setDaemon(true);
     return thread;
   }
@@ -138,7 +140,8 @@ public final class ReportWriter {
   }
 
   /** Lays out the PDF, then the methods appendix of a session, which contains the PDF's hash. */
-  private Checked<byte[]> pdfs(ReportPages pages, String print, List<PdfAttachment> attachments) {
+  private Checked<byte[]> pdfs(
+      ReportPages pages, String print, Supplier<List<PdfAttachment>> attachments) {
     String title = job.results().plan().heading().title();
     Checked<byte[]> report = pdf("report.pdf", pages.template(), print, title, attachments);
     if (job.results() instanceof LibraryResult) {
@@ -147,11 +150,15 @@ public final class ReportWriter {
     String appendix = Texts.of("page.report_writer.methods", title);
     return report
         .then(pdf -> pages.methods(new InputFile("report.pdf", pdf).sha256()))
-        .then(text -> pdf("methods.pdf", Templates.METHODS, text, appendix, List.of()));
+        .then(text -> pdf("methods.pdf", Templates.METHODS, text, appendix, List::of));
   }
 
   private Checked<byte[]> pdf(
-      String file, String template, String page, String title, List<PdfAttachment> attachments) {
+      String file,
+      String template,
+      String page,
+      String title,
+      Supplier<List<PdfAttachment>> attachments) {
     ReportPlan.Heading heading = job.results().plan().heading();
     PdfMetadata metadata =
         new PdfMetadata(

@@ -103,7 +103,7 @@ enum FuzzTarget {
       if (parts.isPresent()) {
         String html = String.join("", parts.get().stream().map(ArticlePart::html).toList());
         new PdfPage(List.of(), "fuzz.ftlh", false)
-            .bytes(FuzzProject.page(html), FuzzProject.heading(), List.of());
+            .bytes(FuzzProject.page(html), FuzzProject.heading(), List::of);
       }
     }
   },

@@ -171,7 +171,7 @@ final class TextsTest {
       value = {"{", "}", "{0", "0}", "{}", "{x}", "{1}", "{0} {2}", "{00}", "{0}}", "{{0}"})
   void braces_that_do_not_match_or_skip_a_number_are_refused(String text) {
     assertThatIllegalStateException()
-        .isThrownBy(() -> Texts.parse("a.b=" + text))
+        .isThrownBy(() -> Texts.parse("a.b=" + text).text("a.b"))
         .withMessage("text a.b must number its braces {0}, {1} and so on: " + text);
   }
 

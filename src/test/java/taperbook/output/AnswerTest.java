@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import taperbook.diagnostics.Checked;
@@ -37,10 +38,14 @@ final class AnswerTest {
     return Jsoup.parse(answer.value().orElseThrow()).text().replace('\u00a0', ' ');
   }
 
+  private static Checked<String> answer(ReportResult result) {
+    return new ArticleText(result, Set.of()).answer(result);
+  }
+
   /** 830 s, 2010 s and 405 s, spoken. */
   @Test
   void is_composed_of_the_added_distances_and_the_peak() {
-    assertThat(words(ArticleText.answer(RESULT)))
+    assertThat(words(answer(RESULT)))
         .isEqualTo(
             "150 km in about 14 minutes, 300 km in about 34 minutes; 128 kW within 2 % for about 7"
                 + " minutes.");
@@ -48,13 +53,13 @@ final class AnswerTest {
 
   @Test
   void is_the_one_of_the_front_matter_if_present() {
-    assertThat(words(ArticleText.answer(with("It took **${number(\"peak_power\")}**."))))
+    assertThat(words(answer(with("It took **${number(\"peak_power\")}**."))))
         .isEqualTo("It took 128 kW.");
   }
 
   @Test
   void an_unknown_id_is_reported_at_its_line() {
-    List<Problem> problems = ArticleText.answer(with("${number(\"peak_powr\")}")).problems();
+    List<Problem> problems = answer(with("${number(\"peak_powr\")}")).problems();
     assertThat(problems).extracting(Problem::code).containsExactly(ProblemCode.NUMBER_UNKNOWN);
     assertThat(problems.get(0).place()).hasToString("reports/look.md:5:1");
   }

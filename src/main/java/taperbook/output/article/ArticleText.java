@@ -46,7 +46,7 @@ public final class ArticleText {
    * Returns the answer at the top of a report in HTML, generated or as written by the tester, or
    * every problem in it.
    */
-  public static Checked<String> answer(ReportResult result) {
+  public Checked<String> answer(ReportResult result) {
     ReportPlan.Article text =
         result
             .plan()
@@ -56,7 +56,7 @@ public final class ArticleText {
                 () ->
                     new ReportPlan.Article(
                         ArticleFunctions.escaped(new AnswerText(result).text()), "", 1));
-    return new ArticleText(ArticleSource.of(result, Set.of()).with(text), Set.of())
+    return new ArticleText(source.with(text), Set.of())
         .parts()
         .then(
             parts ->

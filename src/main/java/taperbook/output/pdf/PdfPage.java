@@ -15,6 +15,8 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jsoup.Jsoup;
@@ -57,9 +59,10 @@ public final class PdfPage {
    *
    * @param html the template's output
    * @param heading its metadata
-   * @param attachments the attached files
+   * @param attachments returns the attached files; called once the page is laid out
    */
-  public Checked<byte[]> bytes(String html, PdfMetadata heading, List<PdfAttachment> attachments) {
+  public Checked<byte[]> bytes(
+      String html, PdfMetadata heading, Supplier<List<PdfAttachment>> attachments) {
     LibraryLogging.silenceLoggers();
     try {
       return Checked.good(BoundedLayout.of(() -> laidOut(html, heading, attachments)));
@@ -67,6 +70,9 @@ public final class PdfPage {
       return refused(e.words());
     } catch (IOException e) {
       throw new UncheckedIOException(heading.title(), e);
+    } catch (CompletionException e) {
+      // The attached files could not be made.
+      throw e;
     } catch (RuntimeException e) {
       if (builtIn) {
         throw e;
@@ -86,7 +92,8 @@ public final class PdfPage {
                 Texts.of("pdf.pdf_page.correct_template_and_its_style"))));
   }
 
-  private byte[] laidOut(String html, PdfMetadata heading, List<PdfAttachment> attachments)
+  private byte[] laidOut(
+      String html, PdfMetadata heading, Supplier<List<PdfAttachment>> attachments)
       throws IOException {
     PdfRendererBuilder builder =
         new PdfRendererBuilder()
@@ -105,8 +112,8 @@ public final class PdfPage {
         PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer()) {
       renderer.setListener(BoundedLayout.countingPages());
       try (PDDocument document = renderer.createPDFKeepOpen()) {
-        return new PdfFinish(document, heading)
-            .bytes(attachments, hash(html, heading, attachments));
+        List<PdfAttachment> attached = attachments.get();
+        return new PdfFinish(document, heading).bytes(attached, hash(html, heading, attached));
       }
     }
   }

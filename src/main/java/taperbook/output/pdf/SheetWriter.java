@@ -37,7 +37,7 @@ public final class SheetWriter {
     PdfMetadata heading = new PdfMetadata(sheet.title(), "", sheet.purpose(), program, date);
     return new RestrictedTemplates(templates)
         .page(TEMPLATE, model(sheet, paper))
-        .then(html -> new PdfPage(List.of(), TEMPLATE, false).bytes(html, heading, List.of()));
+        .then(html -> new PdfPage(List.of(), TEMPLATE, false).bytes(html, heading, List::of));
   }
 
   private Map<String, Object> model(RecordingSheet sheet, Paper paper) {

@@ -48,7 +48,7 @@ final class ChartDrawerTest {
     PdfMetadata heading = new PdfMetadata("x", "y", "z", "a test", LocalDate.EPOCH);
     return Loader.loadPDF(
         new PdfPage(List.of(FIGURE), "test.ftlh", true)
-            .bytes(html, heading, List.of())
+            .bytes(html, heading, List::of)
             .value()
             .orElseThrow());
   }

@@ -164,7 +164,7 @@ final class WatchRound {
     messages.result(
         Texts.of(
             "command.watch_round.made_in_s", name, String.format(Locale.ROOT, "%.1f", seconds)));
-    ReportCommand.ownLinks(commandContext.published(name)).ifPresent(messages::remark);
+    ReportCommand.remarks(commandContext.published(name)).forEach(messages::remark);
     return true;
   }
 

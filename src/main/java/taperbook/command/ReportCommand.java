@@ -1,5 +1,6 @@
 package taperbook.command;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -159,7 +160,7 @@ public final class ReportCommand {
         Texts.of("command.report_command.made_reports_files", name, value.get().files().count()));
     value.get().summary().forEach(messages::result);
     moved.ifPresent(messages::result);
-    ownLinks(commandContext.published(name)).ifPresent(messages::remark);
+    remarks(commandContext.published(name)).forEach(messages::remark);
     messages.result(
         Texts.of(
             "command.report_command.open",
@@ -185,14 +186,20 @@ public final class ReportCommand {
   }
 
   /**
-   * Returns a remark on links in the report's folder whose targets are outside the project, if any.
+   * Returns remarks on links in the report's folder whose targets are outside the project, and on a
+   * path that is too long.
    */
-  static Optional<String> ownLinks(PublishedFolder published) {
+  static List<String> remarks(PublishedFolder published) {
+    List<String> remarks = new ArrayList<>();
     List<String> links = published.linksToOutside();
-    return links.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            Texts.of("command.report_command.links_that_lead_out_of", String.join(", ", links)));
+    if (!links.isEmpty()) {
+      remarks.add(
+          Texts.of("command.report_command.links_that_lead_out_of", String.join(", ", links)));
+    }
+    published
+        .tooLongForWindows()
+        .ifPresent(path -> remarks.add(Texts.of("command.report_command.path_is_too_long", path)));
+    return remarks;
   }
 
   private static NumbersFile fresh(ReportBuild.Made made) {

@@ -187,7 +187,7 @@ final class WatchRound {
     messages.result(
         Texts.of(
             "command.watch_round.made_in_s", name, String.format(Locale.ROOT, "%.1f", seconds)));
-    ReportCommand.ownLinks(published).ifPresent(messages::remark);
+    ReportCommand.remarks(published).forEach(messages::remark);
   }
 
   /** Reports the problems that no report had before; returns true if there are any. */

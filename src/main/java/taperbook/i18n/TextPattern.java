@@ -1,5 +1,6 @@
 package taperbook.i18n;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -77,8 +78,15 @@ record TextPattern(String key, List<String> texts, List<Integer> places, int val
     }
     StringBuilder filled = new StringBuilder(texts.get(0));
     for (int k = 0; k < places.size(); k++) {
-      filled.append(values[places.get(k)]).append(texts.get(k + 1));
+      filled.append(printed(values[places.get(k)])).append(texts.get(k + 1));
     }
     return filled.toString();
+  }
+
+  /** Returns a path with {@code /} on each system, as the names in messages and inputs have. */
+  private static @Nullable Object printed(@Nullable Object value) {
+    return value instanceof Path path
+        ? path.toString().replace(path.getFileSystem().getSeparator(), "/")
+        : value;
   }
 }

@@ -132,8 +132,7 @@ public final class InputChanges {
   }
 
   private List<String> lines(String path) {
-    InputFile file = after.get(path);
-    return file == null ? List.of() : file.decoded(StandardCharsets.UTF_8).lines().toList();
+    return RowChanges.lines(after.get(path));
   }
 
   /** Returns the current files with one row replaced. */

@@ -36,10 +36,15 @@ final class RowChanges {
     return found.changes;
   }
 
-  private static List<String> lines(@Nullable InputFile file) {
-    return file == null
-        ? List.of()
-        : new String(file.bytes(), StandardCharsets.UTF_8).lines().toList();
+  /**
+   * Returns the lines of a file without byte order mark and line ends; none if there is no file.
+   */
+  static List<String> lines(@Nullable InputFile file) {
+    if (file == null) {
+      return List.of();
+    }
+    String text = file.decoded(StandardCharsets.UTF_8);
+    return text.substring(text.startsWith("\ufeff") ? 1 : 0).lines().toList();
   }
 
   private void file(String path, List<String> one, List<String> other) {

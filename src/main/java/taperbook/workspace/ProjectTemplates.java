@@ -135,8 +135,11 @@ public final class ProjectTemplates {
     return texts;
   }
 
+  /** Returns the text without what an editor or a version control system of Windows adds. */
   private static String text(InputFile file) {
-    return new String(file.bytes(), StandardCharsets.UTF_8);
+    return new String(file.bytes(), StandardCharsets.UTF_8)
+        .replaceFirst("^\ufeff", "")
+        .replace("\r\n", "\n");
   }
 
   /** Returns the names that a report may use as its template. */

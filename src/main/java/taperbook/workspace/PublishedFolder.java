@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -13,7 +12,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Map;
@@ -44,12 +42,22 @@ public final class PublishedFolder {
   private static final String STAMP = OutputStatus.STAMP;
   private static final String PAGE = "report.html";
 
+  /**
+   * MAX_PATH without the character that ends a path.
+   *
+   * @see <a
+   *     href="https://learn.microsoft.com/en-us/windows/win32/fileio/maximum-file-path-limitation">Microsoft,
+   *     Maximum Path Length Limitation</a>
+   */
+  private static final int LONGEST_PATH_OF_WINDOWS = 259;
+
   private final Path reports;
   private final String name;
   private final Path folder;
   private final Path fresh;
   private final Path old;
   private final Path oldPage;
+  private final RetryingFiles files;
 
   /**
    * Opens the folder of a report.
@@ -57,6 +65,11 @@ public final class PublishedFolder {
    * @throws StoppedException if it, or the previous version, exists and is not a folder
    */
   public PublishedFolder(Path reports, String name) {
+    this(reports, name, new RetryingFiles());
+  }
+
+  PublishedFolder(Path reports, String name, RetryingFiles files) {
+    this.files = files;
     this.reports = reports;
     this.name = name;
     this.folder = reports.resolve(name);
@@ -118,8 +131,8 @@ public final class PublishedFolder {
     }
     try {
       write(PAGE, page);
-      move(shown, oldPage);
-      move(fresh.resolve(PAGE), shown);
+      files.move(shown, oldPage);
+      files.move(fresh.resolve(PAGE), shown);
       delete(fresh);
       return true;
     } catch (IOException e) {
@@ -132,10 +145,27 @@ public final class PublishedFolder {
   private void restorePage() throws IOException {
     if (RegularFile.exists(oldPage)) {
       if (RegularFile.exists(folder)) {
-        move(oldPage, folder.resolve(PAGE));
+        files.move(oldPage, folder.resolve(PAGE));
       } else {
         Files.delete(oldPage);
       }
+    }
+  }
+
+  /**
+   * Returns a path in the folder that is too long for most programs of Windows, if there is one.
+   */
+  public Optional<Path> tooLongForWindows() {
+    if (folder.getFileSystem().getSeparator().equals("/")) {
+      return Optional.empty();
+    }
+    try {
+      return entries(folder).stream()
+          .map(file -> folder.resolve(file).toAbsolutePath())
+          .filter(path -> path.toString().length() > LONGEST_PATH_OF_WINDOWS)
+          .findFirst();
+    } catch (IOException e) {
+      return Optional.empty();
     }
   }
 
@@ -167,12 +197,12 @@ public final class PublishedFolder {
       String stamp =
           OutputStatus.stampHead(fingerprint) + "\n" + String.join("\n", programFiles) + "\n";
       write(STAMP, stamp.getBytes(StandardCharsets.UTF_8));
-      swap();
     } catch (IOException e) {
       abandon();
       throw new StoppedException(
           Texts.of("project.published_folder.report_cannot_be_written_to", folder, reason(e)), e);
     }
+    swap();
     moveOtherFiles();
   }
 
@@ -188,18 +218,28 @@ public final class PublishedFolder {
     }
   }
 
-  private void swap() throws IOException {
-    restorePage();
-    if (RegularFile.exists(folder)) {
-      move(folder, old);
-    }
+  private void swap() {
     try {
-      move(fresh, folder);
-    } catch (IOException e) {
-      if (RegularFile.exists(old)) {
-        move(old, folder);
+      restorePage();
+      if (RegularFile.exists(folder)) {
+        files.move(folder, old);
       }
-      throw e;
+      try {
+        files.move(fresh, folder);
+      } catch (IOException e) {
+        if (RegularFile.exists(old)) {
+          files.move(old, folder);
+        }
+        throw e;
+      }
+    } catch (IOException e) {
+      abandon();
+      throw new StoppedException(
+          Texts.of(
+              "project.published_folder.version_before_cannot_be_replaced",
+              current(reports, name),
+              reason(e)),
+          e);
     }
   }
 
@@ -220,7 +260,7 @@ public final class PublishedFolder {
           throw new FileSystemException(
               otherFiles, null, Texts.of("project.published_folder.is_in_both", otherFiles));
         }
-        move(old.resolve(otherFiles), place);
+        files.move(old.resolve(otherFiles), place);
       }
       Path stamp = old.resolve(STAMP);
       delete(old, each -> !each.equals(stamp) && !each.equals(old));
@@ -262,14 +302,6 @@ public final class PublishedFolder {
     return reason == null ? e.toString() : reason;
   }
 
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, LinkOption.NOFOLLOW_LINKS);
-    }
-  }
-
   /** Returns true if a run was interrupted, or another one is active. */
   public boolean isCutOff() {
     return RegularFile.exists(old) || RegularFile.exists(fresh) || RegularFile.exists(oldPage);
@@ -292,7 +324,7 @@ public final class PublishedFolder {
     try {
       delete(fresh);
       if (RegularFile.exists(old) && !RegularFile.exists(folder)) {
-        move(old, folder);
+        files.move(old, folder);
       }
       if (withPage) {
         restorePage();
@@ -359,15 +391,27 @@ public final class PublishedFolder {
         folder,
         new SimpleFileVisitor<>() {
           @Override
+          public FileVisitResult preVisitDirectory(Path each, BasicFileAttributes attributes) {
+            return RegularFile.isFolder(attributes)
+                ? FileVisitResult.CONTINUE
+                : add(each, FileVisitResult.SKIP_SUBTREE);
+          }
+
+          @Override
           public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            found.add(folder.relativize(file).toString().replace('\\', '/'));
-            return FileVisitResult.CONTINUE;
+            return add(file, FileVisitResult.CONTINUE);
+          }
+
+          private FileVisitResult add(Path each, FileVisitResult then) {
+            String separator = each.getFileSystem().getSeparator();
+            found.add(folder.relativize(each).toString().replace(separator, "/"));
+            return then;
           }
         });
     return found;
   }
 
-  private static void delete(Path folder) throws IOException {
+  private void delete(Path folder) throws IOException {
     delete(folder, each -> true);
   }
 
@@ -375,11 +419,21 @@ public final class PublishedFolder {
    * Deletes the selected entries of a folder, and links rather than their targets; a missing folder
    * is ignored.
    */
-  private static void delete(Path folder, Predicate<Path> wanted) throws IOException {
+  private void delete(Path folder, Predicate<Path> wanted) throws IOException {
     try {
       Files.walkFileTree(
           folder,
           new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path each, BasicFileAttributes attributes)
+                throws IOException {
+              if (RegularFile.isFolder(attributes)) {
+                return FileVisitResult.CONTINUE;
+              }
+              deleteOne(each);
+              return FileVisitResult.SKIP_SUBTREE;
+            }
+
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
                 throws IOException {
@@ -397,7 +451,7 @@ public final class PublishedFolder {
 
             private FileVisitResult deleteOne(Path each) throws IOException {
               if (wanted.test(each)) {
-                Files.delete(each);
+                files.delete(each);
               }
               return FileVisitResult.CONTINUE;
             }

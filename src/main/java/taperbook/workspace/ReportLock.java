@@ -27,6 +27,7 @@ import taperbook.uptodate.OutputStatus;
  */
 public final class ReportLock implements AutoCloseable {
   private static final int MILLISECONDS_BETWEEN_LOOKS = 50;
+  private static final int MAX_DENIED = 10;
 
   private final Path file;
   private final @Nullable FileChannel channel;
@@ -55,18 +56,31 @@ public final class ReportLock implements AutoCloseable {
   public static ReportLock of(Path reports, String name) {
     Path file = file(reports, name);
     boolean waited = false;
+    int denied = 0;
     try {
       while (true) {
-        Optional<FileChannel> mine = created(file);
-        if (mine.isPresent()) {
-          return new ReportLock(file, mine.get(), waited);
-        }
-        if (!isLeftBehind(file)) {
+        try {
+          Optional<FileChannel> mine = created(file);
+          if (mine.isPresent()) {
+            return new ReportLock(file, mine.get(), waited);
+          }
+          if (isLeftBehind(file)) {
+            continue;
+          }
           waited = true;
-          Thread.sleep(MILLISECONDS_BETWEEN_LOOKS);
+        } catch (IOException e) {
+          // Windows denies access to a file that another run has just locked, or deletes.
+          denied++;
+          if (denied == MAX_DENIED || !Files.isWritable(reports)) {
+            throw e;
+          }
         }
+        Thread.sleep(MILLISECONDS_BETWEEN_LOOKS);
       }
     } catch (IOException e) {
+      if (e instanceof AccessDeniedException && RegularFile.exists(file)) {
+        throw StoppedException.reservedPath(file);
+      }
       // If the lock file cannot be written, neither can the report, and writing the report gives
       // the clearer error.
       return new ReportLock(file, null, waited);
@@ -146,7 +160,9 @@ public final class ReportLock implements AutoCloseable {
     if (status.isEmpty()) {
       return true;
     }
-    try (FileChannel channel = opened(file)) {
+    try (FileChannel channel =
+        FileChannel.open(
+            file, StandardOpenOption.READ, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS)) {
       if (!isHeld(channel)) {
         return false;
       }
@@ -157,15 +173,6 @@ public final class ReportLock implements AutoCloseable {
       return true;
     } catch (NoSuchFileException e) {
       return true;
-    }
-  }
-
-  private static FileChannel opened(Path file) throws IOException {
-    try {
-      return FileChannel.open(
-          file, StandardOpenOption.READ, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
-    } catch (AccessDeniedException e) {
-      throw StoppedException.reservedPath(file);
     }
   }
 

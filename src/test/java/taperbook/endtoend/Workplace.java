@@ -42,7 +42,7 @@ public final class Workplace {
                 .toList();
         for (Path file : files) {
           Path copy = folder.resolve(base.relativize(file).toString());
-          Files.createDirectories(copy.resolve(".."));
+          Files.createDirectories(copy.resolveSibling(""));
           Files.copy(file, copy);
         }
       }
@@ -78,7 +78,7 @@ public final class Workplace {
     try (Stream<Path> all = Files.walk(from)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         Path copy = to.resolve(from.relativize(file).toString());
-        Files.createDirectories(copy.resolve(".."));
+        Files.createDirectories(copy.resolveSibling(""));
         Files.copy(file, copy);
       }
     }

@@ -37,6 +37,12 @@ final class RowChangesTest {
   }
 
   @Test
+  void a_file_that_a_spreadsheet_saved_again_has_only_the_corrected_line() {
+    assertThat(between("head\na,1\nb,2\n", "\ufeffhead\r\na,1\r\nb,7\r\n"))
+        .containsExactly(new RowChange(FILE, 3, 3, "b,2", "b,7"));
+  }
+
+  @Test
   void files_that_are_not_tables_are_not_compared_by_row() {
     InputFile one = new InputFile("reports/x.md", "a\n".getBytes(StandardCharsets.UTF_8));
     InputFile other = new InputFile("reports/x.md", "b\n".getBytes(StandardCharsets.UTF_8));

@@ -5,101 +5,112 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A page that is shown before the other files of its version are complete. */
+/** On Windows, a folder cannot be renamed while any program has a file in it open. */
 final class PublishedFolderTest {
-  private static final Path PAGE = Path.of("look", "report.html");
+  @TempDir private Path reports;
 
-  @TempDir private Path reports = Path.of("");
-  private PublishedFolder published = new PublishedFolder(reports, "look");
+  private Path look = Path.of("");
+  private Path old = Path.of("");
 
   @BeforeEach
-  void publishOne() {
-    published = new PublishedFolder(reports, "look");
-    published.replace(Map.of("report.html", bytes("one"), "report.pdf", bytes("pdf")), "1");
+  void publish() throws IOException {
+    look = reports.resolve("look");
+    old = reports.resolve(".look.old-version");
+    new PublishedFolder(reports, "look").replace(version("one"), "first");
+    Files.writeString(look.resolve("photo.png"), "own");
   }
 
-  private static byte[] bytes(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
+  private static Map<String, byte[]> version(String text) {
+    return Map.of("report.html", text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private List<String> entries() throws IOException {
-    try (Stream<Path> all = Files.list(reports)) {
-      return all.map(p -> p.getFileName().toString()).sorted().toList();
+  /** Renames that fail as on Windows, as long as a rule says so. */
+  private static final class OpenFiles extends RetryingFiles {
+    private final BiPredicate<Path, Integer> fails;
+    private int tries;
+
+    OpenFiles(BiPredicate<Path, Integer> fails) {
+      this.fails = fails;
+    }
+
+    @Override
+    void tryToMove(Path from, Path to) throws IOException {
+      tries++;
+      if (fails.test(from, tries)) {
+        throw new AccessDeniedException(from.toString(), to.toString(), null);
+      }
+      super.tryToMove(from, to);
     }
   }
 
-  @Test
-  void a_shown_page_is_not_a_published_version() {
-    assertThat(published.showPage(bytes("two"))).isTrue();
-    assertThat(reports.resolve(PAGE)).hasContent("two");
-    assertThat(reports.resolve("look/report.pdf")).hasContent("pdf");
-    assertThat(published.isMadeFrom("1")).isFalse();
-    assertThat(published.isCutOff()).isTrue();
+  private void replace(OpenFiles files) {
+    new PublishedFolder(reports, "look", files).replace(version("two"), "second");
+  }
+
+  private Map<String, String> files(Path folder) throws IOException {
+    Map<String, String> found = new TreeMap<>();
+    try (Stream<Path> all = Files.list(folder)) {
+      for (Path file : all.toList()) {
+        found.put(file.getFileName().toString(), Files.readString(file));
+      }
+    }
+    found.remove(".made");
+    return found;
   }
 
   @Test
-  void the_next_run_after_a_killed_one_restores_the_published_page() throws IOException {
-    published.showPage(bytes("two"));
-    new PublishedFolder(reports, "look").recover();
-    assertThat(reports.resolve(PAGE)).hasContent("one");
-    assertThat(published.isMadeFrom("1")).isTrue();
-    assertThat(entries()).containsExactly("look");
+  void a_file_that_is_open_for_a_moment_only_delays_the_new_version() throws IOException {
+    OpenFiles scanner = new OpenFiles((from, tries) -> tries <= 3);
+    replace(scanner);
+    assertThat(files(look)).isEqualTo(Map.of("report.html", "two", "photo.png", "own"));
+    assertThat(reports).isDirectoryNotContaining(path -> !path.equals(look));
   }
 
   @Test
-  void a_run_that_was_killed_between_the_two_moves_loses_no_page() throws IOException {
-    Files.move(reports.resolve(PAGE), reports.resolve(".look.old-page"));
-    assertThat(published.isMadeFrom("1")).isFalse();
-    published.recover();
-    assertThat(reports.resolve(PAGE)).hasContent("one");
-    assertThat(entries()).containsExactly("look");
-  }
-
-  @Test
-  void the_complete_version_replaces_a_shown_page() throws IOException {
-    published.showPage(bytes("two"));
-    Files.writeString(reports.resolve("look/own.txt"), "the tester's own");
-    published.replace(Map.of("report.html", bytes("two"), "report.pdf", bytes("pdf 2")), "2");
-    assertThat(reports.resolve(PAGE)).hasContent("two");
-    assertThat(reports.resolve("look/own.txt")).exists();
-    assertThat(published.isMadeFrom("2")).isTrue();
-    assertThat(entries()).containsExactly("look");
-  }
-
-  @Test
-  void a_version_that_cannot_be_written_restores_the_published_page() throws IOException {
-    published.showPage(bytes("two"));
-    Files.writeString(reports.resolve("look/data"), "in the way of a folder");
-    assertThatThrownBy(
-            () ->
-                published.replace(
-                    Map.of("report.html", bytes("two"), "data/stop.csv", bytes("rows")), "2"))
-        .isInstanceOf(StoppedException.class);
-    assertThat(reports.resolve(PAGE)).hasContent("one");
-    assertThat(entries()).containsExactly("look");
-  }
-
-  @Test
-  void without_a_published_version_no_page_is_shown() throws IOException {
-    PublishedFolder none = new PublishedFolder(reports, "other");
-    assertThat(none.showPage(bytes("two"))).isFalse();
-    assertThat(entries()).containsExactly("look");
-  }
-
-  @Test
-  void the_place_of_the_published_page_is_reserved() throws IOException {
-    Files.createDirectory(reports.resolve(".look.old-page"));
-    assertThatThrownBy(() -> new PublishedFolder(reports, "look"))
+  void a_file_that_stays_open_leaves_the_version_before_as_it_is() throws IOException {
+    OpenFiles viewer = new OpenFiles((from, tries) -> from.equals(look));
+    assertThatThrownBy(() -> replace(viewer))
         .isInstanceOf(StoppedException.class)
-        .hasMessageContaining(".look.old-page");
+        .hasMessage(
+            "the new version of the report cannot replace the one before (it may not be written),"
+                + " which is whole in "
+                + look
+                + ". Close every program that has a file of the report open, or make the folder"
+                + " writable, then run again.");
+    assertThat(viewer.tries).as("it tries again for a second").isEqualTo(10);
+    assertThat(files(look)).isEqualTo(Map.of("report.html", "one", "photo.png", "own"));
+    assertThat(reports).isDirectoryNotContaining(path -> !path.equals(look));
+    replace(new OpenFiles((from, tries) -> false));
+    assertThat(files(look)).isEqualTo(Map.of("report.html", "two", "photo.png", "own"));
+  }
+
+  @Test
+  void if_the_new_version_stays_open_the_one_before_returns() throws IOException {
+    OpenFiles scanner = new OpenFiles((from, tries) -> from.toString().endsWith(".new-version"));
+    assertThatThrownBy(() -> replace(scanner)).hasMessageContaining("which is whole in " + look);
+    assertThat(files(look)).isEqualTo(Map.of("report.html", "one", "photo.png", "own"));
+    assertThat(reports).isDirectoryNotContaining(path -> !path.equals(look));
+  }
+
+  @Test
+  void if_it_cannot_return_either_the_message_names_its_place_and_the_next_run_restores_it()
+      throws IOException {
+    OpenFiles scanner = new OpenFiles((from, tries) -> tries > 1);
+    assertThatThrownBy(() -> replace(scanner)).hasMessageContaining("which is whole in " + old);
+    assertThat(files(old)).isEqualTo(Map.of("report.html", "one", "photo.png", "own"));
+    assertThat(PublishedFolder.current(reports, "look")).isEqualTo(old);
+    new PublishedFolder(reports, "look").recover();
+    assertThat(files(look)).isEqualTo(Map.of("report.html", "one", "photo.png", "own"));
   }
 }

@@ -33,8 +33,13 @@ public final class DiskFolder implements InputFolder {
   private static final String COLUMN_MAP = "columns.csv";
   private static final String RANGE_TEST = "range-test.csv";
 
+  private static final String LEGS = "legs.csv";
+
   /** Files that belong to one of the two, and form neither on their own. */
-  private static final List<String> BESIDE = List.of("conditions.csv", "legs.csv");
+  private static final List<String> BESIDE = List.of("conditions.csv", LEGS);
+
+  /** Files that a folder need not have, so that nothing else reports another case. */
+  private static final List<String> OPTIONAL = List.of(COLUMN_MAP, RANGE_TEST, LEGS);
 
   private static final String REPORT_ENDING = ".md";
 
@@ -87,7 +92,27 @@ public final class DiskFolder implements InputFolder {
   @Override
   public boolean has(String path) {
     // Also true for a folder or a dangling link: reading it then reports the problem.
-    return FileName.isAllowedPath(path) && Files.exists(at(path), LinkOption.NOFOLLOW_LINKS);
+    return FileName.isAllowedPath(path)
+        && Files.exists(at(path), LinkOption.NOFOLLOW_LINKS)
+        && !hasOtherCase(path);
+  }
+
+  /**
+   * Returns true if the file system ignores case and finds the last name of a path in another case.
+   * Such a project would not work on other systems.
+   */
+  private boolean hasOtherCase(String path) {
+    try {
+      Path upper = at(SESSIONS.toUpperCase(Locale.ROOT));
+      if (!Files.exists(upper) || !Files.isSameFile(upper, at(SESSIONS))) {
+        return false;
+      }
+      String stored = String.valueOf(at(path).toRealPath().getFileName());
+      String name = path.substring(path.lastIndexOf('/') + 1);
+      return stored.equalsIgnoreCase(name) && !stored.equals(name);
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   @Override
@@ -101,6 +126,8 @@ public final class DiskFolder implements InputFolder {
       Path file = at(path).toRealPath();
       if (!file.startsWith(root.toRealPath())) {
         isOutside(log, "");
+      } else if (hasOtherCase(path)) {
+        missing(path, log);
       } else if (!Files.isRegularFile(file)) {
         unreadable(
             log,
@@ -124,7 +151,7 @@ public final class DiskFolder implements InputFolder {
     List<String> names = new ArrayList<>();
     for (String entry : entries(SESSIONS, log)) {
       String folder = SESSIONS + "/" + entry;
-      if (anyOf.stream().anyMatch(file -> Files.isRegularFile(at(folder).resolve(file)))) {
+      if (anyOf.stream().anyMatch(file -> isFile(folder + "/" + file))) {
         if (FileName.isAllowed(entry)) {
           names.add(entry);
         } else {
@@ -133,9 +160,30 @@ public final class DiskFolder implements InputFolder {
       } else if (reportStrays && Files.isDirectory(at(folder))) {
         reportStray(folder, log);
       }
+      if (reportStrays && Files.isDirectory(at(folder))) {
+        reportOtherCase(folder, log);
+      }
     }
     FileName.reportCaseCollisions(names, log);
     return new Listing(names, log.list());
+  }
+
+  private boolean isFile(String path) {
+    return Files.isRegularFile(at(path)) && !hasOtherCase(path);
+  }
+
+  private void reportOtherCase(String folder, ProblemLog log) {
+    for (String file : entries(folder, new ProblemLog(folder))) {
+      for (String name : OPTIONAL) {
+        if (file.equalsIgnoreCase(name) && !file.equals(name)) {
+          log.add(
+              ProblemCode.NAME_NOT_ALLOWED,
+              Texts.of("input.common.with", folder, file),
+              name,
+              Texts.of("input.file_name.rename_it"));
+        }
+      }
+    }
   }
 
   /**
@@ -174,6 +222,9 @@ public final class DiskFolder implements InputFolder {
       return List.of();
     }
     try {
+      if (hasOtherCase(folder)) {
+        throw new NoSuchFileException(folder);
+      }
       return list(at(folder));
     } catch (NoSuchFileException | NotDirectoryException e) {
       log.add(

@@ -71,7 +71,22 @@ public final class RegularFile {
 
   /** Returns true if this is a folder itself, and not a link to one. */
   public static boolean isFolder(Path path) {
-    return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
+    try {
+      return isFolder(
+          Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS));
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /**
+   * Returns true if these are the attributes of a folder itself. For a junction of Windows, which
+   * leads to another folder, Java sets two kinds.
+   *
+   * @param attributes read without following links
+   */
+  public static boolean isFolder(BasicFileAttributes attributes) {
+    return attributes.isDirectory() && !attributes.isOther();
   }
 
   /** Returns true if an existing path is outside a folder after resolving all links. */

@@ -77,6 +77,23 @@ final class DiskFolderTest {
     assertThat(folder.rangeTests()).isEqualTo(new Listing(List.of(), List.of()));
   }
 
+  /** Elsewhere they would be ignored without a word, as a column map that is not there. */
+  @Test
+  void a_file_that_may_be_missing_is_reported_if_its_name_has_another_case() throws IOException {
+    write("sessions/finch/readings.csv");
+    write("sessions/finch/Columns.csv");
+    write("sessions/ring-road/range-test.csv");
+    write("sessions/ring-road/Legs.csv");
+    assertThat(sentences(folder.sessions()))
+        .containsExactly(
+            "sessions: found sessions/finch with Columns.csv; expected columns.csv."
+                + " To fix: rename it. [name-not-allowed]",
+            "sessions: found sessions/ring-road with Legs.csv; expected legs.csv."
+                + " To fix: rename it. [name-not-allowed]");
+    assertThat(folder.sessions().names()).containsExactly("finch");
+    assertThat(folder.rangeTests().names()).containsExactly("ring-road");
+  }
+
   @Test
   void a_missing_folder_is_reported() {
     assertThat(sentences(folder.sessions()))

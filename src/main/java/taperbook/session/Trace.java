@@ -27,6 +27,7 @@ public final class Trace {
   private final double halfStep;
   private final double clockHalfStep;
   private final int column;
+  private final int indexOfMax;
 
   /**
    * Copies the readings.
@@ -100,13 +101,16 @@ public final class Trace {
     if (!(halfStep >= 0 && clockHalfStep >= 0)) {
       throw new IllegalArgumentException("steps must not be negative");
     }
+    int max = 0;
     for (int i = 0; i < seconds.length; i++) {
+      max = values[i] > values[max] ? i : max;
       if (!Double.isFinite(values[i])
           || !Double.isFinite(seconds[i])
           || (i > 0 && seconds[i] < seconds[i - 1])) {
         throw new IllegalArgumentException("reading " + i + " is out of order or not finite");
       }
     }
+    this.indexOfMax = max;
     this.file = file;
     this.column = column;
     this.seconds = seconds;
@@ -230,11 +234,7 @@ public final class Trace {
 
   /** Returns the index of the first maximum. */
   public int indexOfMax() {
-    int at = 0;
-    for (int i = 1; i < values.length; i++) {
-      at = values[i] > values[at] ? i : at;
-    }
-    return at;
+    return indexOfMax;
   }
 
   /** Returns the index of the first reading above a value. */
@@ -251,7 +251,7 @@ public final class Trace {
   }
 
   public double max() {
-    return values[indexOfMax()];
+    return values[indexOfMax];
   }
 
   /**

@@ -207,7 +207,8 @@ public final class ReportWriter {
    */
   private List<PdfAttachment> attachments(byte[] numbers) {
     Map<String, PdfAttachment> attachments = new LinkedHashMap<>();
-    job.attached().forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.bytes())));
+    job.attached()
+        .forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.content())));
     if (job.results() instanceof ReportResult) {
       job.templates()
           .texts()

@@ -8,8 +8,8 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * The readings of one channel over time: only rows in which the channel has a value. Times never
- * decrease; there is at least one reading.
+ * The readings of one channel over time: only rows in which the channel has a value. Lines rise and
+ * times never decrease; there is at least one reading.
  *
  * <p>A final class and not a record because it contains arrays, which it copies and never exposes.
  */
@@ -35,7 +35,7 @@ public final class Trace {
    * @param file path of the file
    * @param seconds time since plugging in, s, never decreasing
    * @param values the readings in the channel's base unit, finite
-   * @param lines the line of each reading, from 1
+   * @param lines the line of each reading, from 1, rising
    * @param halfStep half the display's resolution in the base unit, not negative
    * @param clockHalfStep half the resolution of the clock, s, not negative
    * @throws IllegalArgumentException if there is no reading, lengths differ, times decrease, or a
@@ -179,6 +179,12 @@ public final class Trace {
   /** Returns the input row of reading {@code i}. */
   public RowRef row(int i) {
     return new RowRef(file, lines[i]);
+  }
+
+  /** Returns the index of the reading of an input row, if it has one. */
+  public OptionalInt indexOf(RowRef row) {
+    int i = row.file().equals(file) ? Arrays.binarySearch(lines, row.line()) : -1;
+    return i >= 0 ? OptionalInt.of(i) : OptionalInt.empty();
   }
 
   /** Returns the input rows of a range of readings, both ends included. */

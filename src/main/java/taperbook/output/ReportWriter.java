@@ -60,10 +60,7 @@ public final class ReportWriter {
 
   /** Returns every problem that {@link #write} would find, without creating the files. */
   public static List<Problem> problems(ReportJob job) {
-    Checked<ReportPages> pages = ReportPages.of(job);
-    List<Problem> problems = new ArrayList<>(pages.problems());
-    pages.value().ifPresent(p -> problems.addAll(p.problems()));
-    return problems.stream().distinct().toList();
+    return ReportPages.problems(job);
   }
 
   private Checked<ReportFiles> files(ReportPages pages) {

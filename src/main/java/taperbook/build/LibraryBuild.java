@@ -98,8 +98,8 @@ final class LibraryBuild implements ReportBuild {
   }
 
   @Override
-  public Findings findings() {
-    LibraryIntake intake = intake(false, ProgressListener.NONE);
+  public Findings findings(ProgressListener steps) {
+    LibraryIntake intake = intake(false, steps);
     LibraryResult result = intake.result();
     if (result.rows().isEmpty()) {
       return new Findings(empty(intake), Optional.empty());

@@ -97,7 +97,7 @@ public final class Pipeline implements ReportBuild {
 
   @Override
   public Checked<Made> make(ProgressListener steps, Consumer<byte[]> firstPage) {
-    steps.begin(MEASURING, "measuring");
+    steps.begin(MEASURING, Texts.of("command.pipeline.measuring"));
     return measured()
         .then(
             result -> {
@@ -163,7 +163,8 @@ public final class Pipeline implements ReportBuild {
   }
 
   @Override
-  public Findings findings() {
+  public Findings findings(ProgressListener steps) {
+    steps.begin(MEASURING, Texts.of("command.pipeline.measuring"));
     Checked<ReportResult> measured = measured();
     List<Problem> all = new ArrayList<>(measured.problems());
     Optional<ArticleFigures> figures = measured.value().map(FigureCheck::of);

@@ -41,8 +41,12 @@ public interface ReportBuild {
   /** Returns what it asks for. */
   Plan plan();
 
-  /** Checks the report as if it were built, without keeping anything. */
-  Findings findings();
+  /**
+   * Checks the report as if it were built, without keeping anything.
+   *
+   * @param steps receives progress
+   */
+  Findings findings(ProgressListener steps);
 
   /**
    * Result of checking a report.

@@ -35,7 +35,9 @@ public final class Messages {
     this.messageColour = new Colour(allowed && terminal.messages());
   }
 
-  /** Shows progress on a terminal only; the next message replaces it. */
+  /**
+   * Shows progress on a terminal, where the next message replaces it, or logs that of long work.
+   */
   public void progress(int done, int all, String what) {
     progress.begin(done, all, what);
   }

@@ -5,8 +5,8 @@ import taperbook.diagnostics.Printable;
 import taperbook.i18n.Texts;
 
 /**
- * A progress line on a terminal. A separate thread repaints it so that the elapsed seconds advance;
- * work of less than half a second shows nothing.
+ * A progress line on a terminal, and a line every ten seconds elsewhere. A separate thread repaints
+ * it so that the elapsed seconds advance; work of less than half a second shows nothing.
  */
 final class ProgressLine {
   private static final String CLEAR_LINE = "\r\u001b[2K";
@@ -14,11 +14,13 @@ final class ProgressLine {
   private static final long QUIET_NANOS = 500_000_000;
   private static final long REPAINT_MILLIS = 250;
   private static final long NANOS_PER_SECOND = 1_000_000_000;
+  private static final long LOG_NANOS = 10 * NANOS_PER_SECOND;
 
   private final PrintStream err;
   private final Terminal terminal;
   private final WatchClock clock;
   private long startedNanos;
+  private long loggedNanos;
   private boolean atWork;
   private String shown = "";
   private int done;
@@ -39,8 +41,9 @@ final class ProgressLine {
     all = total;
     name = itemName;
     step(0, Texts.of("command.progress_line.reading"));
-    if (!atWork && terminal.messages()) {
+    if (!atWork) {
       atWork = true;
+      loggedNanos = 0;
       startedNanos = clock.nanoTime();
       Thread painter = new Thread(this::paintOn, "progress");
       painter.setDaemon(true);
@@ -74,7 +77,10 @@ final class ProgressLine {
     try {
       while (atWork) {
         long nanos = clock.nanoTime() - startedNanos;
-        if (nanos >= QUIET_NANOS) {
+        if (!terminal.messages() && nanos - loggedNanos >= LOG_NANOS) {
+          loggedNanos = nanos - nanos % LOG_NANOS;
+          err.println(text(nanos / NANOS_PER_SECOND));
+        } else if (terminal.messages() && nanos >= QUIET_NANOS) {
           show(line(nanos / NANOS_PER_SECOND));
         }
         wait(REPAINT_MILLIS);
@@ -100,19 +106,13 @@ final class ProgressLine {
    */
   synchronized String line(long seconds) {
     int filled = (int) (BAR_WIDTH * (done + share) / Math.max(1, all));
-    String line =
-        "["
-            + "=".repeat(filled)
-            + " ".repeat(BAR_WIDTH - filled)
-            + "] "
-            + (all > 1 ? Texts.of("command.progress_line.of", done + 1, all) : "")
-            + name
-            + ": "
-            + step
-            + ", "
-            + seconds
-            + " s";
-    line = Printable.of(line);
+    String bar = "[" + "=".repeat(filled) + " ".repeat(BAR_WIDTH - filled) + "] ";
+    String line = bar + text(seconds);
     return line.substring(0, Math.min(line.length(), terminal.width() - 1));
+  }
+
+  private String text(long seconds) {
+    String position = all > 1 ? Texts.of("command.progress_line.of", done + 1, all) : "";
+    return Printable.of(position + name + ": " + step + ", " + seconds + " s");
   }
 }

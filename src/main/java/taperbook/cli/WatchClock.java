@@ -18,8 +18,8 @@ public interface WatchClock {
   /** Runs work that must not be interrupted. */
   void runUninterrupted(Runnable work);
 
-  /** Sets what is done when the command is asked to stop, instead of an earlier one. */
-  void onStop(Runnable cleanup);
+  /** Sets what is done when the command is asked to stop; a clock without stops ignores it. */
+  default void onStop(Runnable cleanup) {}
 
   /** Returns the clock of this process; Ctrl-C stops it with exit status 0. */
   static WatchClock ofProcess() {

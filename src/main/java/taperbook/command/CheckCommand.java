@@ -40,33 +40,27 @@ public final class CheckCommand {
       FirstSteps.of(project).forEach(messages::remark);
       return ExitStatus.INPUT_REFUSED;
     }
-    Set<Problem> all = new LinkedHashSet<>();
-    if (request.names().isEmpty()) {
-      all.addAll(project.folderProblems());
-      List<InputHash> files = new ArrayList<>();
-      for (String name : project.sessionNames()) {
-        VisitedSession<Session> session = project.visitSession(name);
-        all.addAll(session.value().problems());
-        files.addAll(session.hashes());
-      }
-      all.addAll(DuplicateReadings.check(files));
-      project
-          .rangeTestNames()
-          .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
-    }
     List<String> names = commandContext.requestedReports(request);
+    // Reports first, because they cache the sessions that they use.
+    Set<Problem> ofReports = new LinkedHashSet<>();
     List<String> typed = new ArrayList<>();
     for (int i = 0; i < names.size(); i++) {
       messages.progress(i, names.size(), names.get(i));
       Checked<ReportBuild> making = commandContext.reportBuild(names.get(i));
-      all.addAll(making.problems());
+      ofReports.addAll(making.problems());
       if (making.value().isPresent()) {
-        ReportBuild.Findings findings = making.value().get().findings();
-        all.addAll(findings.problems());
+        ReportBuild.Findings findings = making.value().get().findings(messages.steps());
+        ofReports.addAll(findings.problems());
         FigureLines lines = new FigureLines(names.get(i), !request.names().isEmpty());
         findings.figures().ifPresent(f -> typed.addAll(lines.of(f)));
       }
     }
+    Set<Problem> all = new LinkedHashSet<>();
+    if (request.names().isEmpty()) {
+      all.addAll(project.folderProblems());
+      all.addAll(ofSessions(project));
+    }
+    all.addAll(ofReports);
     project.proposals(all).forEach(this::propose);
     messages.problems(List.copyOf(all));
     typed.forEach(messages::result);
@@ -89,6 +83,23 @@ public final class CheckCommand {
             Texts.count(errors, "command.check_command.error", "command.check_command.errors"),
             Texts.count(notices, "command.check_command.notice", "command.check_command.notices")));
     return errors == 0 ? ExitStatus.DONE : ExitStatus.INPUT_REFUSED;
+  }
+
+  private Set<Problem> ofSessions(Project project) {
+    Set<Problem> all = new LinkedHashSet<>();
+    List<InputHash> files = new ArrayList<>();
+    List<String> names = project.sessionNames();
+    for (int i = 0; i < names.size(); i++) {
+      messages.progress(i, names.size(), names.get(i));
+      VisitedSession<Session> session = project.visitSession(names.get(i));
+      all.addAll(session.value().problems());
+      files.addAll(session.hashes());
+    }
+    all.addAll(DuplicateReadings.check(files));
+    project
+        .rangeTestNames()
+        .forEach(name -> all.addAll(project.visitRangeTest(name).value().problems()));
+    return all;
   }
 
   private void propose(ColumnMapProposal proposal) {

@@ -54,7 +54,7 @@ final class CurveBuilder {
         plain.distanceOverTime(),
         powerBand(),
         perMinute ? distancePerMinute() : Optional.empty(),
-        StopTimesTable.of(recording, range, units));
+        () -> StopTimesTable.of(recording, range, units));
   }
 
   private Optional<Curve> socOverTime() {

@@ -34,6 +34,12 @@ final class ReportPages {
 
   private static final int FIRST_STEPS = 12;
 
+  /** Up to this many sessions, a page has less than a tenth of the maximum length. */
+  private static final int FEW_SESSIONS = 6;
+
+  /** Up to this length, answer and article take less than a tenth of the maximum, characters. */
+  private static final int SHORT = 1_000_000;
+
   /** Name prefix of the charts of a library's curves, of which there may be dozens. */
   private static final String CURVES = "library-curves";
 
@@ -54,11 +60,19 @@ final class ReportPages {
   /** The same for templates, which all pages share. */
   private final Map<String, Object> common;
 
-  private ReportPages(ReportJob job, String template, String answer, List<ArticlePart> article) {
+  /** The texts that the pages of a report have in common. */
+  private record Content(String template, String answer, List<ArticlePart> article) {
+    /** Returns the length of what the author can lengthen. */
+    long characters() {
+      return answer.length() + article.stream().mapToLong(part -> part.html().length()).sum();
+    }
+  }
+
+  private ReportPages(ReportJob job, Content content) {
     this.job = job;
-    this.template = template;
-    this.answer = answer;
-    this.article = article;
+    this.template = content.template();
+    this.answer = content.answer();
+    this.article = content.article();
     this.page =
         job.results()
             .fold(
@@ -72,6 +86,32 @@ final class ReportPages {
 
   /** Returns the pages, or every problem in the article and in the choice of template. */
   static Checked<ReportPages> of(ReportJob job) {
+    return content(job).then(content -> Checked.good(new ReportPages(job, content)));
+  }
+
+  /** Returns every problem that the pages have; draws none that cannot have any. */
+  static List<Problem> problems(ReportJob job) {
+    Checked<Content> content = content(job);
+    List<Problem> problems = new ArrayList<>(content.problems());
+    content
+        .value()
+        .filter(c -> !isSound(job, c))
+        .ifPresent(c -> problems.addAll(new ReportPages(job, c).problems()));
+    return problems.stream().distinct().toList();
+  }
+
+  /**
+   * Returns true if rendering cannot fail: the built-in templates fail only by their limits of
+   * length and steps, which few sessions and a short article do not reach.
+   */
+  private static boolean isSound(ReportJob job, Content content) {
+    return job.templates().isBuiltIn()
+        && job.results() instanceof ReportResult report
+        && report.sessions().size() <= FEW_SESSIONS
+        && content.characters() <= SHORT;
+  }
+
+  private static Checked<Content> content(ReportJob job) {
     Set<String> charts = Figure.ids(job.figures());
     Checked<String> template = job.templates().chosen(job.results().plan());
     ArticleText text = new ArticleText(job.results(), charts);
@@ -83,9 +123,8 @@ final class ReportPages {
     if (template.value().isEmpty() || answer.value().isEmpty() || article.value().isEmpty()) {
       return Checked.refused(problems);
     }
-    ReportPages pages =
-        new ReportPages(job, template.value().get(), answer.value().get(), article.value().get());
-    return Checked.of(pages, problems);
+    return Checked.of(
+        new Content(template.value().get(), answer.value().get(), article.value().get()), problems);
   }
 
   /** Returns every problem that rendering finds. */
@@ -196,7 +235,7 @@ final class ReportPages {
   }
 
   private static Map<String, Object> stopTimes(ReportResult report) {
-    Optional<StopTimes> times = report.main().curves().stopTimes();
+    Optional<StopTimes> times = report.main().curves().stopTimes().get();
     if (times.isEmpty()) {
       return Map.of("present", false);
     }

@@ -72,10 +72,7 @@ public final class ReportWriter {
 
   /** Returns every problem that {@link #write} would find, without creating the files. */
   public static List<Problem> problems(ReportJob job) {
-    Checked<ReportPages> pages = ReportPages.of(job);
-    List<Problem> problems = new ArrayList<>(pages.problems());
-    pages.value().ifPresent(p -> problems.addAll(p.problems()));
-    return problems.stream().distinct().toList();
+    return ReportPages.problems(job);
   }
 
   private Checked<ReportFiles> files(ReportPages pages, Consumer<byte[]> firstPage) {
@@ -232,7 +229,8 @@ public final class ReportWriter {
    */
   private List<PdfAttachment> attachments(byte[] numbers) {
     Map<String, PdfAttachment> attachments = new LinkedHashMap<>();
-    job.attached().forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.bytes())));
+    job.attached()
+        .forEach(i -> attachments.put(i.path(), new PdfAttachment(i.path(), i.content())));
     if (job.results() instanceof ReportResult) {
       job.templates()
           .texts()

@@ -1,6 +1,7 @@
 package taperbook.result;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The curves of a session, one point per reading. A curve is empty if its channels are missing.
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param distancePerMinute distance on the driven basis added per minute of charging, km/min, over
  *     the midpoint of a range of state of charge, %; only if the report requests it
  * @param stopTimes charging times by state of charge at plug-in and distance to drive; only for the
- *     reported session
+ *     reported session, and only computed for outputs, as the check of a report does not use them
  */
 public record Curves(
     Optional<Curve> powerOverSoc,
@@ -23,9 +24,10 @@ public record Curves(
     Optional<Curve> distanceOverTime,
     Optional<Curve> powerBand,
     Optional<Curve> distancePerMinute,
-    Optional<StopTimes> stopTimes) {
+    Supplier<Optional<StopTimes>> stopTimes) {
   /** Omits curves without points. */
   public Curves {
+    stopTimes = new Once<>(stopTimes);
     powerOverSoc = powerOverSoc.filter(c -> c.size() > 0);
     powerOverTime = powerOverTime.filter(c -> c.size() > 0);
     socOverTime = socOverTime.filter(c -> c.size() > 0);
@@ -45,6 +47,6 @@ public record Curves(
         distanceOverTime,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional::empty);
   }
 }

@@ -6,6 +6,7 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.session.Channel;
 import taperbook.session.RowRef;
+import taperbook.session.RowRun;
 
 /**
  * An entry in a session's table of events.
@@ -28,7 +29,7 @@ public record Event(
     List<RowRef> rows) {
   /** Copies the rows and checks the order of the ends. */
   public Event {
-    rows = List.copyOf(rows);
+    rows = RowRun.packed(rows);
     if (!(start.low() <= end.low() && start.high() <= end.high())) {
       throw new IllegalArgumentException("an event cannot end before it begins: " + start);
     }

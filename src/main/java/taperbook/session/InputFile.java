@@ -24,9 +24,13 @@ public final class InputFile {
   }
 
   private InputFile(byte[] own, String path) {
+    this(path, HexFormat.of().formatHex(InputHash.newDigest().digest(own)), own);
+  }
+
+  private InputFile(String path, String sha256, byte[] own) {
     this.path = path;
+    this.sha256 = sha256;
     this.bytes = own;
-    this.sha256 = HexFormat.of().formatHex(InputHash.newDigest().digest(own));
   }
 
   /**
@@ -42,6 +46,16 @@ public final class InputFile {
   /** Path relative to the project folder, with {@code /}. */
   public String path() {
     return path;
+  }
+
+  /** Returns the same content under another path, without copying it. */
+  public InputFile at(String other) {
+    return new InputFile(other, sha256, bytes);
+  }
+
+  /** Returns the content itself, which the caller must not change; it may be large. */
+  public byte[] content() {
+    return bytes;
   }
 
   /** Returns a copy of the content. */

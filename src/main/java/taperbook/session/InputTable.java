@@ -1,6 +1,8 @@
 package taperbook.session;
 
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * A table read from an input file.
@@ -9,13 +11,16 @@ import java.util.List;
  * @param encoding name of its encoding in lower case, such as {@code utf-8}
  * @param delimiter the character that separates cells
  * @param head its column headers as entered
- * @param rows its cells as entered; a row may be shorter than the header
+ * @param rows its cells as entered, row by row; a row may be shorter than the header
  */
 public record InputTable(
-    InputFile file, String encoding, char delimiter, List<String> head, List<List<String>> rows) {
-  /** Copies the lists. */
+    InputFile file,
+    String encoding,
+    char delimiter,
+    List<String> head,
+    Supplier<Stream<List<String>>> rows) {
+  /** Copies the headers. */
   public InputTable {
     head = List.copyOf(head);
-    rows = rows.stream().map(List::copyOf).toList();
   }
 }

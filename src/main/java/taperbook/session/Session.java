@@ -1,13 +1,10 @@
 package taperbook.session;
 
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import taperbook.i18n.Texts;
@@ -100,13 +97,10 @@ public record Session(
   }
 
   /** Returns the times at which state of charge, power or energy was read, s since plugging in. */
-  public NavigableSet<Double> rowSeconds() {
-    NavigableSet<Double> seconds = new TreeSet<>();
-    Stream.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)
-        .flatMap(c -> trace(c).stream())
-        .flatMapToDouble(t -> Arrays.stream(t.seconds()))
-        .forEach(seconds::add);
-    return seconds;
+  public RowTimes rowTimes() {
+    return RowTimes.of(
+        Stream.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)
+            .flatMap(c -> trace(c).stream()));
   }
 
   /** Returns how the display of the state of charge rounds, if declared. */

@@ -8,8 +8,8 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * The readings of one channel over time: only rows in which the channel has a value. Times never
- * decrease; there is at least one reading.
+ * The readings of one channel over time: only rows in which the channel has a value. Lines rise and
+ * times never decrease; there is at least one reading.
  *
  * <p>A final class and not a record because it contains arrays, which it copies and never exposes.
  */
@@ -27,6 +27,7 @@ public final class Trace {
   private final double halfStep;
   private final double clockHalfStep;
   private final int column;
+  private final int indexOfMax;
 
   /**
    * Copies the readings.
@@ -34,7 +35,7 @@ public final class Trace {
    * @param file path of the file
    * @param seconds time since plugging in, s, never decreasing
    * @param values the readings in the channel's base unit, finite
-   * @param lines the line of each reading, from 1
+   * @param lines the line of each reading, from 1, rising
    * @param halfStep half the display's resolution in the base unit, not negative
    * @param clockHalfStep half the resolution of the clock, s, not negative
    * @throws IllegalArgumentException if there is no reading, lengths differ, times decrease, or a
@@ -100,13 +101,16 @@ public final class Trace {
     if (!(halfStep >= 0 && clockHalfStep >= 0)) {
       throw new IllegalArgumentException("steps must not be negative");
     }
+    int max = 0;
     for (int i = 0; i < seconds.length; i++) {
+      max = values[i] > values[max] ? i : max;
       if (!Double.isFinite(values[i])
           || !Double.isFinite(seconds[i])
           || (i > 0 && seconds[i] < seconds[i - 1])) {
         throw new IllegalArgumentException("reading " + i + " is out of order or not finite");
       }
     }
+    this.indexOfMax = max;
     this.file = file;
     this.column = column;
     this.seconds = seconds;
@@ -177,6 +181,12 @@ public final class Trace {
     return new RowRef(file, lines[i]);
   }
 
+  /** Returns the index of the reading of an input row, if it has one. */
+  public OptionalInt indexOf(RowRef row) {
+    int i = row.file().equals(file) ? Arrays.binarySearch(lines, row.line()) : -1;
+    return i >= 0 ? OptionalInt.of(i) : OptionalInt.empty();
+  }
+
   /** Returns the input rows of a range of readings, both ends included. */
   public List<RowRef> rows(int first, int last) {
     List<RowRun> runs = new ArrayList<>();
@@ -230,11 +240,7 @@ public final class Trace {
 
   /** Returns the index of the first maximum. */
   public int indexOfMax() {
-    int at = 0;
-    for (int i = 1; i < values.length; i++) {
-      at = values[i] > values[at] ? i : at;
-    }
-    return at;
+    return indexOfMax;
   }
 
   /** Returns the index of the first reading above a value. */
@@ -251,7 +257,7 @@ public final class Trace {
   }
 
   public double max() {
-    return values[indexOfMax()];
+    return values[indexOfMax];
   }
 
   /**

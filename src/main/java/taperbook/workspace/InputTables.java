@@ -39,6 +39,6 @@ public final class InputTables {
         layout.encoding().words().toLowerCase(Locale.ROOT),
         table.delimiter(),
         table.header().cells(),
-        table.rows().stream().map(CsvRow::cells).toList());
+        () -> table.rows().stream().map(CsvRow::cells));
   }
 }

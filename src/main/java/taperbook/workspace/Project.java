@@ -257,10 +257,11 @@ public final class Project {
         .toList();
   }
 
-  /** Reads the session of this name without caching it. */
+  /** Returns the session of this name as cached, or reads it without caching it. */
   public VisitedSession<Session> visitSession(String name) {
     SessionFiles session = sessionFiles(name);
-    return visit(session.paths(), session::session);
+    Checked<Session> known = sessionsRead.get(name);
+    return visit(session.paths(), read -> known == null ? session.session(read) : known);
   }
 
   /** Reads the range test of this name without caching it. */

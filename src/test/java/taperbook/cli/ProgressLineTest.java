@@ -42,11 +42,6 @@ final class ProgressLineTest {
       public void runUninterrupted(Runnable work) {
         work.run();
       }
-
-      @Override
-      public void onStop(Runnable cleanup) {
-        // It is never stopped.
-      }
     };
   }
 
@@ -75,12 +70,32 @@ final class ProgressLineTest {
   }
 
   @Test
-  void short_work_and_output_to_a_pipe_print_nothing() throws InterruptedException {
+  void long_work_prints_a_line_every_ten_seconds_in_a_pipe() throws InterruptedException {
+    CountDownLatch lines = new CountDownLatch(2);
+    PrintStream pipe =
+        new PrintStream(bytes, false, StandardCharsets.UTF_8) {
+          @Override
+          public void println(String line) {
+            super.println(line);
+            lines.countDown();
+          }
+        };
+    ProgressLine piped = new ProgressLine(pipe, Terminal.NONE, advancing(5_000_000_000L));
+    piped.begin(11, 200, "finch");
+    piped.step(0.5, "measuring");
+    assertThat(lines.await(20, TimeUnit.SECONDS)).isTrue();
+    piped.end();
+    assertThat(bytes.toString(StandardCharsets.UTF_8).lines())
+        .startsWith("12 of 200  finch: measuring, 10 s", "12 of 200  finch: measuring, 20 s");
+  }
+
+  @Test
+  void short_work_prints_nothing() throws InterruptedException {
     ProgressLine brief = new ProgressLine(err, NARROW, advancing(1000));
     brief.begin(0, 1, "it");
     assertThat(painted.await(400, TimeUnit.MILLISECONDS)).isFalse();
     brief.end();
-    ProgressLine piped = new ProgressLine(err, Terminal.NONE, advancing(1_000_000_000));
+    ProgressLine piped = new ProgressLine(err, Terminal.NONE, advancing(1_000_000));
     piped.begin(0, 1, "it");
     assertThat(painted.await(400, TimeUnit.MILLISECONDS)).isFalse();
     piped.end();

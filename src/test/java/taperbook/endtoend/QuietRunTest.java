@@ -41,7 +41,8 @@ final class QuietRunTest {
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor()).isZero();
     assertThat(out).contains("finch-first-look  made");
-    assertThat(Files.readString(err)).isEmpty();
+    // A busy machine may take long enough for lines of progress.
+    assertThat(Files.readString(err).lines()).allMatch(line -> line.matches(".+: .+, [0-9]+ s"));
     Files.delete(err);
     assertThat(files(home)).isEmpty();
   }

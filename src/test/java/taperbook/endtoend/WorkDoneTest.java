@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -27,6 +28,7 @@ final class WorkDoneTest {
   private static final long MOST_MEBIBYTES = 700;
   private static final long MOST_CLASSES = 10_400;
   private static final int MOST_PAGES = 22;
+  private static final long MOST_KIBIBYTES_PER_ROW = 33;
   private static final long MINUTES = 5;
 
   /** A collection: mebibytes in use before and after it. */
@@ -38,21 +40,43 @@ final class WorkDoneTest {
 
   @TempDir private Path folder = Path.of("");
 
+  /**
+   * The work of a process.
+   *
+   * @param mebibytes memory that its threads allocate, MiB
+   * @param classes number of classes that it loads
+   */
+  private record Work(long mebibytes, long classes) {}
+
   @Test
   void a_report_of_one_session_takes_at_most_the_recorded_work() throws Exception {
     Workplace place = Workplace.withDemo(folder);
-    Files.writeString(
-        place.path("reports/look.md"),
-        """
-        ---
-        title: Work
-        author: A test
-        published: 2026-05-01
-        session: finch-quarry-lane
-        range test: finch-ring-road
-        ---
-        Invented.
-        """);
+    write(place, "look", "session: finch-quarry-lane\nrange test: finch-ring-road");
+    Work work = work(place, "look");
+    assertThat(work.mebibytes()).as("MiB").isBetween(1L, MOST_MEBIBYTES);
+    assertThat(work.classes()).as("classes").isBetween(1L, MOST_CLASSES);
+    assertThat(pages("report.pdf") + pages("methods.pdf")).as("pages").isBetween(1, MOST_PAGES);
+  }
+
+  /** Reading, measuring, and drawing pass over the rows of a log a constant number of times. */
+  @Test
+  void a_further_row_of_a_day_takes_at_most_the_recorded_work() throws Exception {
+    Workplace place = Workplace.withDemo(folder);
+    long some = mebibytesOfLog(place, 20_000);
+    long more = mebibytesOfLog(place, 40_000);
+    assertThat(1024 * (more - some) / 20_000)
+        .as("KiB per row")
+        .isBetween(0L, MOST_KIBIBYTES_PER_ROW);
+  }
+
+  private long mebibytesOfLog(Workplace place, int rows) throws Exception {
+    String name = "log-" + rows;
+    log(place, name, rows);
+    write(place, name, "session: " + name);
+    return work(place, name).mebibytes();
+  }
+
+  private Work work(Workplace place, String report) throws Exception {
     Path collections = folder.resolve("collections.log");
     Path classes = folder.resolve("classes.log");
     Process process =
@@ -62,13 +86,13 @@ final class WorkDoneTest {
                 "-XX:TieredStopAtLevel=1",
                 "-Xmn48m",
                 "-Djava.awt.headless=true",
-                "-Xlog:gc,gc+heap+exit=info:file=" + collections,
+                "-Xlog:gc,gc+heap+exit=info:file=" + collections + "::filecount=0",
                 "-Xlog:class+load=info:file=" + classes + "::filecount=0",
                 "-cp",
                 System.getProperty("java.class.path"),
                 Main.class.getName(),
                 "report",
-                "look",
+                report,
                 "--folder",
                 folder.toString())
             .redirectErrorStream(true)
@@ -76,14 +100,9 @@ final class WorkDoneTest {
             .start();
     assertThat(process.waitFor(MINUTES, TimeUnit.MINUTES)).isTrue();
     assertThat(process.exitValue()).as(place.text("output.log")).isZero();
-
-    assertThat(mebibytesAllocated(place.text("collections.log")))
-        .as("MiB allocated")
-        .isBetween(1L, MOST_MEBIBYTES);
-    assertThat(place.text("classes.log").lines().count())
-        .as("classes loaded")
-        .isBetween(1L, MOST_CLASSES);
-    assertThat(pages("report.pdf") + pages("methods.pdf")).as("pages").isBetween(1, MOST_PAGES);
+    return new Work(
+        mebibytesAllocated(place.text("collections.log")),
+        place.text("classes.log").lines().count());
   }
 
   private static long mebibytesAllocated(String log) {
@@ -103,5 +122,44 @@ final class WorkDoneTest {
     try (PDDocument pdf = Loader.loadPDF(folder.resolve("reports/look/" + file).toFile())) {
       return pdf.getNumberOfPages();
     }
+  }
+
+  /** Writes a charge that takes 28 h, whose power falls linearly after a third of the time. */
+  private static void log(Workplace place, String name, int rows) throws IOException {
+    StringBuilder text = new StringBuilder("elapsed [s],soc [%],power [kW],energy added [kWh]\n");
+    double energy = 0;
+    for (int row = 0; row < rows; row++) {
+      double hour = 28.0 * row / (rows - 1);
+      double power = Math.min(10, 15 - 0.5 * hour);
+      text.append(
+          String.format(
+              Locale.ROOT, "%.1f,%.2f,%.1f,%.3f\n", 3600 * hour, 10 + energy / 3, power, energy));
+      energy += power * 28 / (rows - 1);
+    }
+    Files.createDirectories(place.path("sessions/" + name));
+    Files.writeString(place.path("sessions/" + name + "/readings.csv"), text);
+    Files.writeString(
+        place.path("sessions/" + name + "/conditions.csv"),
+        place
+            .text("sessions/finch-quarry-lane/conditions.csv")
+            .replace("usable energy,60,", "usable energy,300,")
+            .replaceAll("(?m)^.* resolution,.*\n", ""));
+  }
+
+  private static void write(Workplace place, String name, String about) throws IOException {
+    Files.writeString(
+        place.path("reports/" + name + ".md"),
+        """
+        ---
+        title: Work
+        author: A test
+        published: 2026-05-01
+        """
+            + about
+            + """
+
+            ---
+            Invented.
+            """);
   }
 }

@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -48,7 +49,8 @@ final class DataPackageTest {
             "utf-8",
             ';',
             List.of("elapsed [min:s]", "soc [%]", "power [kW]", "note"),
-            List.of(List.of("0:00", "10", "90,5", ""), List.of("1:00", "12", "120", "a;b")));
+            () ->
+                Stream.of(List.of("0:00", "10", "90,5", ""), List.of("1:00", "12", "120", "a;b")));
     ReportJob withTables = InventedReport.with(job, List.of(table));
     files = ReportWriter.write(withTables).value().orElseThrow();
     root = map(JsonDocument.read(files.bytes("datapackage.json")));

@@ -113,34 +113,14 @@ final class PeakText {
     double last = power.x(power.size() - 1) - length;
     double best = power.x(0);
     double most = Double.NEGATIVE_INFINITY;
+    SlidingMinimum minimum = new SlidingMinimum(power);
     for (double start = power.x(0); start <= last; start++) {
-      double lowest = lowest(power, start, start + length);
+      double lowest = minimum.between(start, start + length);
       if (lowest > most) {
         most = lowest;
         best = start;
       }
     }
     return best;
-  }
-
-  /** Returns the lowest power of the piecewise-linear curve between two times. */
-  private static double lowest(Curve power, double from, double to) {
-    double lowest = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < power.size(); i++) {
-      double x = power.x(i);
-      if (from <= x && x <= to) {
-        lowest = Math.min(lowest, power.y(i));
-      }
-      if (i > 0 && power.x(i - 1) < x) {
-        double before = power.x(i - 1);
-        double slope = (power.y(i) - power.y(i - 1)) / (x - before);
-        for (double end : new double[] {from, to}) {
-          if (before < end && end < x) {
-            lowest = Math.min(lowest, power.y(i - 1) + slope * (end - before));
-          }
-        }
-      }
-    }
-    return lowest;
   }
 }

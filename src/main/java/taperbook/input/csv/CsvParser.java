@@ -78,13 +78,13 @@ public final class CsvParser {
     if (log.hasErrors()) {
       return Checked.refused(log.list());
     }
-    List<CsvRow> rows = rows(path, text, delimiter);
-    int firstReading = 1 + layout.rowsOfUnits();
-    if (rows.size() <= firstReading) {
-      return empty(rows, log);
+    List<CsvRow> heads = new ArrayList<>();
+    PackedRows body = new PackedRows(text.length());
+    split(path, text, delimiter, 1 + layout.rowsOfUnits(), heads, body);
+    if (body.isEmpty()) {
+      return empty(heads, log);
     }
-    CsvRow header = rows.get(0).withoutTrailingBlanks();
-    List<CsvRow> body = rows.subList(firstReading, rows.size());
+    CsvRow header = heads.get(0).withoutTrailingBlanks();
     for (CsvRow row : body) {
       if (row.size() > header.size()) {
         checkLength(header, row, delimiter, log);
@@ -95,27 +95,34 @@ public final class CsvParser {
         : Checked.good(new CsvTable(path, delimiter, header, body));
   }
 
-  private static List<CsvRow> rows(String path, String text, char delimiter) {
+  /** Adds the first rows that are not blank to a list, and the others to the body. */
+  private static void split(
+      String path,
+      String text,
+      char delimiter,
+      int headCount,
+      List<CsvRow> heads,
+      PackedRows body) {
     CSVFormat format =
         CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(true).get();
     LineCounter lines = new LineCounter(text);
-    List<CsvRow> rows = new ArrayList<>();
     try (CSVParser parser = format.parse(new StringReader(text))) {
       for (CSVRecord parsed : parser) {
         int line = lines.lineOfTextAt((int) parsed.getCharacterPosition());
         CsvRow row = new CsvRow(line, List.of(parsed.values()));
-        if (!row.isBlank()) {
-          rows.add(row);
+        if (!row.isBlank() && heads.size() < headCount) {
+          heads.add(row);
+        } else if (!row.isBlank()) {
+          body.append(row.line(), row.cells());
         }
       }
     } catch (IOException e) {
       throw new UncheckedIOException(path, e);
     }
-    return rows;
   }
 
-  private static Checked<CsvTable> empty(List<CsvRow> rows, ProblemLog log) {
-    if (rows.isEmpty()) {
+  private static Checked<CsvTable> empty(List<CsvRow> heads, ProblemLog log) {
+    if (heads.isEmpty()) {
       log.add(
           ProblemCode.CSV_EMPTY,
           Texts.of("input.common.empty_file"),
@@ -124,7 +131,7 @@ public final class CsvParser {
     } else {
       log.add(
           ProblemCode.CSV_EMPTY,
-          rows.get(0).line(),
+          heads.get(0).line(),
           0,
           Texts.of("input.csv_parser.column_heads_without_row_below"),
           Texts.of("input.csv_parser.at_least_one_row"),

@@ -6,14 +6,9 @@ import java.util.List;
  * A row of a CSV file.
  *
  * @param line the line that it starts on, from 1
- * @param cells the cells without their quotes
+ * @param cells the cells without their quotes; not changed afterwards
  */
 public record CsvRow(int line, List<String> cells) {
-  /** Copies the cells. */
-  public CsvRow {
-    cells = List.copyOf(cells);
-  }
-
   public int size() {
     return cells.size();
   }

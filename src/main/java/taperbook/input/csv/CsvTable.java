@@ -1,6 +1,8 @@
 package taperbook.input.csv;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A CSV file as rows of text.
@@ -11,9 +13,16 @@ import java.util.List;
  * @param rows the other rows that are not blank; at least one, none with text beyond the header
  */
 public record CsvTable(String file, char delimiter, CsvRow header, List<CsvRow> rows) {
-  /** Copies the rows. */
+  /** Copies the rows, to keep them in little memory. */
   public CsvTable {
-    rows = List.copyOf(rows);
+    rows = PackedRows.of(rows);
+  }
+
+  /** Returns the table with each row replaced by another one or, if empty, left out. */
+  public CsvTable withRows(Function<CsvRow, Optional<CsvRow>> other) {
+    PackedRows replaced = new PackedRows(0);
+    rows.forEach(row -> other.apply(row).ifPresent(r -> replaced.append(r.line(), r.cells())));
+    return new CsvTable(file, delimiter, header, replaced);
   }
 
   /**

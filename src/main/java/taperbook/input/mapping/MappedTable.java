@@ -64,11 +64,7 @@ public final class MappedTable {
             .orElseGet(() -> NumberParser.forCells(foreign.takesDecimalComma(), log));
     map.whole().thousands().ifPresent(numbers::grouping);
     CsvTable clean =
-        new CsvTable(
-            foreign.file(),
-            foreign.delimiter(),
-            foreign.header(),
-            foreign.rows().stream().filter(row -> !isHeader(row)).map(this::clean).toList());
+        foreign.withRows(row -> isHeader(row) ? Optional.empty() : Optional.of(clean(row)));
     Columns columns = Columns.stated(clean, ReadingsParser.specs(), columns(), log);
     return new ReadingsParser(clean, columns, numbers, log);
   }

@@ -3,10 +3,10 @@ package taperbook.metric.course;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.NavigableSet;
 import java.util.Optional;
 import taperbook.session.Channel;
 import taperbook.session.DisplayRounding;
+import taperbook.session.RowTimes;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 import taperbook.session.Trace;
@@ -58,7 +58,7 @@ final class CourseData {
     this(session, rows(session), false);
   }
 
-  private CourseData(Session session, NavigableSet<Double> rows, boolean plain) {
+  private CourseData(Session session, RowTimes rows, boolean plain) {
     this.session = session;
     Optional<Trace> counter = counter();
     this.counterFromZero =
@@ -77,8 +77,8 @@ final class CourseData {
 
   /** Returns true if the readings of a course are a second or more apart. */
   static boolean spansTime(Session session) {
-    NavigableSet<Double> rows = rows(session);
-    return !rows.isEmpty() && rows.last() - rows.first() >= 1;
+    RowTimes rows = rows(session);
+    return rows.size() > 0 && rows.last() - rows.first() >= 1;
   }
 
   private Optional<Trace> counter() {
@@ -115,15 +115,12 @@ final class CourseData {
   }
 
   /** Returns the times of all rows, and of plugging in if the counter was first read later. */
-  private static NavigableSet<Double> rows(Session session) {
-    NavigableSet<Double> rows = session.rowSeconds();
-    if (counter(session).filter(t -> t.firstSecond() > 0).isPresent()) {
-      rows.add(0.0);
-    }
-    return rows;
+  private static RowTimes rows(Session session) {
+    RowTimes rows = session.rowTimes();
+    return counter(session).filter(t -> t.firstSecond() > 0).isPresent() ? rows.with(0) : rows;
   }
 
-  private static double[] evenNodes(NavigableSet<Double> rows) {
+  private static double[] evenNodes(RowTimes rows) {
     double first = rows.first();
     double most = (rows.last() - first) / CELLS_OF_LOG;
     double[] nodes = new double[CELLS_OF_LOG + 1];
@@ -131,14 +128,12 @@ final class CourseData {
     return nodes;
   }
 
-  private static double[] nodesAtRows(NavigableSet<Double> rows) {
+  private static double[] nodesAtRows(RowTimes rows) {
     double first = rows.first();
     double last = rows.last();
     double most = (last - first) / CELLS;
     List<Double> all = new ArrayList<>(List.of(first));
-    for (double row : rows) {
-      divide(all, row, most, 1);
-    }
+    rows.stream().forEach(row -> divide(all, row, most, 1));
     if (all.size() < 4) {
       all.clear();
       for (int i = 0; i < 4; i++) {
@@ -149,14 +144,16 @@ final class CourseData {
   }
 
   /** Places at least two cells between rows, so that no two rows constrain the same cell. */
-  private static double[] nodesBesideRows(NavigableSet<Double> rows) {
+  private static double[] nodesBesideRows(RowTimes rows) {
     double first = rows.first();
     double most = (rows.last() - first) / CELLS_OF_CHECK;
     List<Double> all = new ArrayList<>(List.of(first));
-    for (double row : rows) {
-      boolean early = all.get(all.size() - 1) < first + START_UP;
-      divide(all, row, early ? Math.min(CELL_AT_START, most) : most, 2);
-    }
+    rows.stream()
+        .forEach(
+            row -> {
+              boolean early = all.get(all.size() - 1) < first + START_UP;
+              divide(all, row, early ? Math.min(CELL_AT_START, most) : most, 2);
+            });
     return all.stream().mapToDouble(x -> x).toArray();
   }
 

@@ -1,7 +1,6 @@
 package taperbook.metric.fit;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,16 +39,12 @@ record EnergyReadings(List<LinePoint> points, List<RowRef> rows, double relative
   }
 
   private static EnergyReadings inSameRows(Trace soc, Trace energy) {
-    Map<RowRef, Integer> energies = new HashMap<>();
-    for (int i = 0; i < energy.size(); i++) {
-      energies.put(energy.row(i), i);
-    }
     List<LinePoint> points = new ArrayList<>();
     List<RowRef> rows = new ArrayList<>();
     if (soc.halfStep() + energy.halfStep() > 0) {
-      for (SocStep step : SocStep.of(soc, i -> energies.containsKey(soc.row(i)))) {
+      for (SocStep step : SocStep.of(soc, i -> energy.indexOf(soc.row(i)).isPresent())) {
         double added =
-            step.mean(i -> WithinStep.value(energy, energies.getOrDefault(soc.row(i), 0)));
+            step.mean(i -> WithinStep.value(energy, energy.indexOf(soc.row(i)).orElseThrow()));
         points.add(
             LinePoint.rounded(soc.value(step.lower()), added, soc.halfStep(), energy.halfStep()));
         step.indices().forEach(i -> rows.add(soc.row(i)));

@@ -3,6 +3,7 @@ package taperbook.metric.fit;
 import java.util.List;
 import taperbook.quantity.Estimate;
 import taperbook.session.RowRef;
+import taperbook.session.RowRun;
 
 /**
  * A straight segment of a charging curve. Intervals are two standard uncertainties to each side.
@@ -25,7 +26,7 @@ public record Segment(
     Estimate power,
     List<RowRef> rows) {
   public Segment {
-    rows = List.copyOf(rows);
+    rows = RowRun.packed(rows);
   }
 
   /** Returns the width in state of charge, %. */

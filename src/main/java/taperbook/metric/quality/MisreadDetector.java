@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import taperbook.metric.course.ReadingFit;
 import taperbook.metric.recording.EventFinder;
 import taperbook.quantity.Interval;
@@ -13,6 +13,7 @@ import taperbook.result.Event;
 import taperbook.session.Channel;
 import taperbook.session.Review.Misread;
 import taperbook.session.RowRef;
+import taperbook.session.RowTimes;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
@@ -55,7 +56,7 @@ public final class MisreadDetector {
   public static List<Misread> find(Session session) {
     MisreadDetector search = new MisreadDetector(session);
     search.findImpossiblePowers();
-    int rows = session.rowSeconds().size();
+    int rows = session.rowTimes().size();
     if (rows > MOST_BY_HAND) {
       search.findLoggedSpikes();
     } else if (rows >= FEWEST_ROWS) {
@@ -185,12 +186,12 @@ public final class MisreadDetector {
 
   /** Returns the times between the rows before and after. */
   private Interval between(double second) {
-    NavigableSet<Double> rows = session.rowSeconds();
-    Double before = rows.lower(second);
-    Double after = rows.higher(second);
+    RowTimes rows = session.rowTimes();
+    OptionalDouble before = rows.before(second);
+    OptionalDouble after = rows.after(second);
     return new Interval(
-        before == null ? second : before + 1,
-        after == null ? second + (before == null ? 0 : second - before) : after - 1);
+        before.isEmpty() ? second : before.getAsDouble() + 1,
+        after.isEmpty() ? second + (second - before.orElse(second)) : after.getAsDouble() - 1);
   }
 
   private Trace trace(Channel channel) {

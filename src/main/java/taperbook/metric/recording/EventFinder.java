@@ -3,7 +3,6 @@ package taperbook.metric.recording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import taperbook.metric.bounds.GapRule;
@@ -11,6 +10,7 @@ import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.result.Event;
 import taperbook.session.Channel;
+import taperbook.session.RowTimes;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
@@ -53,7 +53,7 @@ public final class EventFinder {
     if (session.notes().isEmpty()) {
       return List.of();
     }
-    NavigableSet<Double> rows = session.rowSeconds();
+    RowTimes rows = session.rowTimes();
     List<Event> events = new ArrayList<>();
     for (Channel channel : List.of(Channel.SOC, Channel.POWER)) {
       session
@@ -65,13 +65,9 @@ public final class EventFinder {
   }
 
   private static void notRead(
-      Session session,
-      Channel channel,
-      Trace trace,
-      NavigableSet<Double> rows,
-      List<Event> events) {
+      Session session, Channel channel, Trace trace, RowTimes rows, List<Event> events) {
     for (int i = 0; i + 1 < trace.size(); i++) {
-      int without = rows.subSet(trace.second(i), false, trace.second(i + 1), false).size();
+      int without = rows.countBetween(trace.second(i), trace.second(i + 1));
       String note = notes(session, trace.second(i), trace.second(i + 1));
       if (without > 0 && !note.isEmpty() && (without > 1 || GapRule.isWide(trace, i))) {
         events.add(

@@ -5,11 +5,11 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.result.ReportNumber;
 import taperbook.session.RowRef;
+import taperbook.session.RowRun;
 
 /**
  * A value with the rows that it is computed from, or the reason why there is none. A combination of
@@ -21,7 +21,7 @@ public sealed interface Finding<T> {
   /** A value that was found. */
   record Found<T>(T known, List<RowRef> rows) implements Finding<T> {
     public Found {
-      rows = List.copyOf(rows);
+      rows = RowRun.packed(rows);
     }
   }
 
@@ -61,7 +61,7 @@ public sealed interface Finding<T> {
     }
     Finding<R> result = function.apply(found.known());
     return result instanceof Found<R> next
-        ? of(next.known(), Stream.concat(found.rows().stream(), next.rows().stream()).toList())
+        ? of(next.known(), RowRun.union(found.rows(), next.rows()))
         : result;
   }
 

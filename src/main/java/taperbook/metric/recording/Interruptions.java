@@ -3,13 +3,14 @@ package taperbook.metric.recording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import taperbook.quantity.Interval;
 import taperbook.result.Event;
 import taperbook.session.Channel;
 import taperbook.session.RowRef;
+import taperbook.session.RowTimes;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
@@ -190,22 +191,21 @@ final class Interruptions {
 
   /** Finds rows with a note of a pause and merges adjacent ones. */
   private void byNotes() {
-    NavigableSet<Double> rows = session.rowSeconds();
     List<Session.Note> pauses = session.notes().stream().filter(this::isPause).toList();
+    RowTimes rows = session.rowTimes();
     for (int i = 0; i < pauses.size(); i++) {
       int j = i;
       while (j + 1 < pauses.size()
-          && rows.subSet(pauses.get(j).second(), false, pauses.get(j + 1).second(), false)
-              .isEmpty()) {
+          && rows.countBetween(pauses.get(j).second(), pauses.get(j + 1).second()) == 0) {
         j++;
       }
-      Double before = rows.lower(pauses.get(i).second());
-      Double after = rows.higher(pauses.get(j).second());
-      if (before != null && after != null) {
+      OptionalDouble before = rows.before(pauses.get(i).second());
+      OptionalDouble after = rows.after(pauses.get(j).second());
+      if (before.isPresent() && after.isPresent()) {
         List<RowRef> noted = pauses.subList(i, j + 1).stream().map(Session.Note::row).toList();
         addUnlessKnown(
-            new Interval(before, pauses.get(i).second()),
-            new Interval(pauses.get(j).second(), after),
+            new Interval(before.getAsDouble(), pauses.get(i).second()),
+            new Interval(pauses.get(j).second(), after.getAsDouble()),
             noted);
       }
       i = j;

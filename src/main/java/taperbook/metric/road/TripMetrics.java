@@ -1,10 +1,8 @@
 package taperbook.metric.road;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
 import taperbook.metric.course.Draw;
@@ -24,6 +22,7 @@ import taperbook.result.Metric;
 import taperbook.session.Caveat;
 import taperbook.session.RangeTest;
 import taperbook.session.RowRef;
+import taperbook.session.RowRun;
 import taperbook.session.Trace;
 
 /**
@@ -121,12 +120,12 @@ final class TripMetrics {
   /** A plan depends on the whole session, so on every state-of-charge reading. */
   private List<RowRef> rows() {
     Trace soc = recording.soc().orElseThrow();
-    List<RowRef> rows = new ArrayList<>(range.fullRange().rows());
-    IntStream.range(0, soc.size()).mapToObj(soc::row).forEach(rows::add);
-    if (trip.kilometresPerHour().isEmpty()) {
-      reported.ifPresent(t -> rows.addAll(DriveSpeed.rows(t.facts())));
-    }
-    return rows;
+    List<RowRef> speed =
+        trip.kilometresPerHour().isPresent()
+            ? List.of()
+            : reported.map(t -> DriveSpeed.rows(t.facts())).orElse(List.of());
+    List<RowRef> charge = soc.rows(0, soc.size() - 1);
+    return RowRun.union(RowRun.union(range.fullRange().rows(), charge), speed);
   }
 
   private Caveat caveat() {

@@ -1,6 +1,7 @@
 package taperbook.metric.session;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import taperbook.metric.bounds.NearPeak;
 import taperbook.metric.course.Draw;
 import taperbook.session.RowRef;
@@ -22,13 +23,29 @@ final class PowerHold {
 
   private final Trace power;
   private final double threshold;
+  private final int[] possiblyOutside;
   private int firstInside;
   private int lastInside;
 
   PowerHold(Trace power) {
     this.power = power;
     this.threshold = power.max() - NearPeak.tolerance(power);
+    this.possiblyOutside =
+        IntStream.range(0, power.size()).filter(this::isPossiblyOutside).toArray();
     findReadings();
+  }
+
+  /**
+   * Returns true for a reading that may be outside the hold in a draw, unless it and both its
+   * neighbours always are. A log has up to a million readings, but few of these.
+   */
+  private boolean isPossiblyOutside(int i) {
+    boolean next = isAlwaysOutside(i - 1) && isAlwaysOutside(i) && isAlwaysOutside(i + 1);
+    return power.value(i) < threshold + power.halfStep() && !next;
+  }
+
+  private boolean isAlwaysOutside(int i) {
+    return i < 0 || i >= power.size() || power.value(i) < threshold - power.halfStep();
   }
 
   /** Returns its start in a draw, s. */
@@ -66,16 +83,20 @@ final class PowerHold {
     return new double[] {from - place * (from - before), to + other * (after - to)};
   }
 
-  /** Returns the longest time at or above a power by linear interpolation of the readings. */
+  /**
+   * Returns the longest time at or above a power by linear interpolation of the readings. The power
+   * must be within half a step of the threshold.
+   */
   private double[] amongReadings(double least) {
     double[] ends = {power.firstSecond(), power.firstSecond()};
     int last = power.size() - 1;
     int first = 0;
-    for (int i = 0; i <= last + 1; i++) {
+    for (int k = 0; k <= possiblyOutside.length; k++) {
+      int i = k < possiblyOutside.length ? possiblyOutside[k] : last + 1;
       if (i <= last && power.value(i) >= least) {
         continue;
       }
-      if (first < i) {
+      if (first < i && power.value(first) >= least) {
         double from = first == 0 ? power.second(0) : passing(first - 1, least);
         double to = i > last ? power.second(last) : passing(i - 1, least);
         if (to - from > ends[1] - ends[0]) {

@@ -1,7 +1,8 @@
 package taperbook.output.data;
 
-import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A column of a published table, as a field of Table Schema.
@@ -51,9 +52,9 @@ record ColumnSchema(String name, Type type, String description) {
   }
 
   /** Returns the narrowest type that fits all cells of a column, ignoring empty ones. */
-  static Type typeOf(List<String> cells) {
-    List<String> filled = cells.stream().filter(c -> !c.isEmpty()).toList();
-    if (filled.isEmpty()) {
+  static Type typeOf(Supplier<Stream<String>> cells) {
+    Supplier<Stream<String>> filled = () -> cells.get().filter(c -> !c.isEmpty());
+    if (filled.get().findAny().isEmpty()) {
       return Type.STRING;
     }
     if (all(filled, POINT)) {
@@ -65,7 +66,7 @@ record ColumnSchema(String name, Type type, String description) {
     return all(filled, DAY) ? Type.DATE : Type.STRING;
   }
 
-  private static boolean all(List<String> cells, Pattern pattern) {
-    return cells.stream().allMatch(c -> pattern.matcher(c).matches());
+  private static boolean all(Supplier<Stream<String>> cells, Pattern pattern) {
+    return cells.get().allMatch(c -> pattern.matcher(c).matches());
   }
 }

@@ -63,7 +63,7 @@ public final class DataPackage {
                     i ->
                         new ColumnSchema(
                             columns.get(i),
-                            ColumnSchema.typeOf(rows.stream().map(row -> row.get(i)).toList()),
+                            ColumnSchema.typeOf(() -> rows.stream().map(row -> row.get(i))),
                             columns.get(i)))
                 .toList(),
             List.of(columns.get(0))));
@@ -79,7 +79,7 @@ public final class DataPackage {
     Map<String, byte[]> files = new TreeMap<>();
     resources.stream()
         .flatMap(r -> r.content().stream())
-        .forEach(file -> files.put(file.path(), file.bytes()));
+        .forEach(file -> files.put(file.path(), file.content()));
     files.put("datapackage.json", bytes());
     return files;
   }

@@ -1,13 +1,14 @@
 package taperbook.output.data;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import taperbook.i18n.Texts;
 import taperbook.session.InputFile;
 import taperbook.session.InputTable;
@@ -72,7 +73,7 @@ final class InputResources {
         key = List.of(column.name());
       }
     }
-    InputFile copy = new InputFile("data/" + folder + "/" + file, table.file().bytes());
+    InputFile copy = table.file().at("data/" + folder + "/" + file);
     return new TableResource(
         TITLES.getOrDefault(file, Texts.of("data.input_resources.table")) + folder,
         copy.withoutContent(),
@@ -87,7 +88,8 @@ final class InputResources {
     String head = table.head().get(index);
     String meaning =
         MEANINGS.getOrDefault(plain(head), Texts.of("data.input_resources.column_of_tester_s_own"));
-    return new ColumnSchema(head, ColumnSchema.typeOf(cells(table, index)), meaning + unit(head));
+    return new ColumnSchema(
+        head, ColumnSchema.typeOf(() -> cells(table, index)), meaning + unit(head));
   }
 
   private static String unit(String head) {
@@ -110,12 +112,13 @@ final class InputResources {
     return match.matches() ? match.group(1) : head.strip();
   }
 
-  private static List<String> cells(InputTable table, int index) {
-    return table.rows().stream().map(r -> index < r.size() ? r.get(index) : "").toList();
+  private static Stream<String> cells(InputTable table, int index) {
+    return table.rows().get().map(r -> index < r.size() ? r.get(index) : "");
   }
 
-  private static boolean isUnique(List<String> cells) {
-    Set<String> all = new HashSet<>(cells);
-    return all.size() == cells.size() && cells.stream().noneMatch(String::isBlank);
+  private static boolean isUnique(Stream<String> cells) {
+    String[] sorted = cells.sorted().toArray(String[]::new);
+    return Arrays.stream(sorted).noneMatch(String::isBlank)
+        && IntStream.range(1, sorted.length).noneMatch(i -> sorted[i].equals(sorted[i - 1]));
   }
 }

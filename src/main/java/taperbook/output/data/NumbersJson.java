@@ -72,7 +72,7 @@ public final class NumbersJson implements StreamedFile {
         ground(json, results.common());
       }
       Optional<StopTimes> stopTimes =
-          results.sessions().stream().findFirst().flatMap(s -> s.curves().stopTimes());
+          results.sessions().stream().findFirst().flatMap(s -> s.curves().stopTimes().get());
       if (stopTimes.isPresent()) {
         json.writeFieldName("stop_times");
         json.writeRawValue(StopTimesJson.of(stopTimes.get()));

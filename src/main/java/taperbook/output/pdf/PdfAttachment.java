@@ -12,14 +12,14 @@ public final class PdfAttachment {
   private final byte[] bytes;
 
   /**
-   * Copies the bytes.
+   * Creates an attachment without copying the bytes.
    *
    * @param path path relative to the project folder, with {@code /}
-   * @param bytes the content
+   * @param bytes the content; the caller must not change it afterwards
    */
   public PdfAttachment(String path, byte[] bytes) {
     this.path = path;
-    this.bytes = bytes.clone();
+    this.bytes = bytes;
   }
 
   String path() {
@@ -27,7 +27,7 @@ public final class PdfAttachment {
   }
 
   byte[] bytes() {
-    return bytes.clone();
+    return bytes;
   }
 
   /**

@@ -99,20 +99,25 @@ public final class Captions {
 
   private static List<Caption> captions(Session session, long offsetMillis) {
     List<Caption> all = new ArrayList<>();
-    for (double second : session.rowSeconds()) {
-      Optional<String> text = text(session, second);
-      long from = offsetMillis + Math.round(1000 * second);
-      int last = all.size() - 1;
-      boolean legible = all.isEmpty() || from - all.get(last).from() >= LEAST_MILLIS;
-      if (text.isEmpty() || from < 0 || !legible) {
-        continue;
-      }
-      if (!all.isEmpty() && all.get(last).to() > from) {
-        all.set(last, new Caption(all.get(last).from(), from, all.get(last).text()));
-      }
-      all.add(new Caption(from, from + MOST_MILLIS, text.get()));
-    }
+    session.rowTimes().stream()
+        .forEach(
+            second -> {
+              long from = offsetMillis + Math.round(1000 * second);
+              boolean legible =
+                  all.isEmpty() || from - all.get(all.size() - 1).from() >= LEAST_MILLIS;
+              if (from >= 0 && legible) {
+                text(session, second).ifPresent(text -> add(all, from, text));
+              }
+            });
     return List.copyOf(all);
+  }
+
+  private static void add(List<Caption> all, long from, String text) {
+    int last = all.size() - 1;
+    if (last >= 0 && all.get(last).to() > from) {
+      all.set(last, new Caption(all.get(last).from(), from, all.get(last).text()));
+    }
+    all.add(new Caption(from, from + MOST_MILLIS, text));
   }
 
   /**

@@ -3,7 +3,10 @@ package taperbook.chart.plots;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import taperbook.result.Curve;
 
 final class PeakTextTest {
@@ -25,6 +28,16 @@ final class PeakTextTest {
   @Test
   void a_stretch_as_long_as_the_curve_starts_with_it() {
     assertThat(PeakText.stretchStart(TRAPEZOID, 500)).isZero();
+  }
+
+  /** Half a million points and as many places; a pass over all points for each takes hours. */
+  @Test
+  @Timeout(60)
+  void a_log_of_six_days_is_searched_in_one_pass() {
+    int points = 500_000;
+    double[] x = IntStream.range(0, points).asDoubleStream().toArray();
+    double[] y = Arrays.stream(x).map(t -> 100 - Math.abs(t - 300_000) / 1_000).toArray();
+    assertThat(PeakText.stretchStart(curve(x, y), 50_000)).isEqualTo(275_000);
   }
 
   private static Curve curve(double[] x, double[] y) {

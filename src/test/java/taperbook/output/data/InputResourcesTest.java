@@ -35,6 +35,6 @@ final class InputResourcesTest {
                 })
             .toList();
     InputFile input = new InputFile("sessions/ring/" + file, "".getBytes(StandardCharsets.UTF_8));
-    return InputResources.of(new InputTable(input, "utf-8", ',', heads, rows)).columns();
+    return InputResources.of(new InputTable(input, "utf-8", ',', heads, rows::stream)).columns();
   }
 }

@@ -94,8 +94,8 @@ final class WindowsFolderTest {
           .as(file)
           .hasSameBinaryContentAs(linux.resolve("reports/wren").resolve(file));
     }
-    assertThat(Files.list(folder.resolve("reports")).map(p -> p.getFileName().toString()))
-        .containsExactlyInAnyOrder("wren", "wren.md");
+    assertThat(folder.resolve("reports"))
+        .isDirectoryNotContaining(p -> !String.valueOf(p.getFileName()).startsWith("wren"));
 
     Files.createDirectory(folder.resolve("reports/wren/own"));
     Files.writeString(folder.resolve("reports/wren/own/photo.png"), "own");

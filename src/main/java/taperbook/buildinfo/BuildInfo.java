@@ -2,7 +2,7 @@ package taperbook.buildinfo;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
+import java.net.URI;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +18,8 @@ import taperbook.uptodate.StatCache;
 
 /** Identifies this program. */
 public final class BuildInfo {
+  private static final String IN_JAR = "jar:";
+
   private final String version;
   private @Nullable String content;
 
@@ -55,12 +57,19 @@ public final class BuildInfo {
     return StatCache.begin(folder, ownPlace(), madeDate.fingerprint());
   }
 
+  /**
+   * Returns the jar or the folder of classes. A class from a cache of Java 25 names the jar with
+   * which the cache was made as its source, so that the class loader is asked instead.
+   */
   private static Path ownPlace() {
-    try {
-      return Path.of(BuildInfo.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-    } catch (URISyntaxException e) {
-      throw new IllegalStateException("the program does not know where it stands", e);
-    }
+    String name = BuildInfo.class.getName().replace('.', '/') + ".class";
+    String own = String.valueOf(BuildInfo.class.getResource("/" + name));
+    String place = own.substring(0, own.length() - name.length());
+    return Path.of(
+        URI.create(
+            place.startsWith(IN_JAR)
+                ? place.substring(IN_JAR.length(), place.length() - "!/".length())
+                : place));
   }
 
   /**

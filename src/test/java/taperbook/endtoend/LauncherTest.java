@@ -21,9 +21,9 @@ final class LauncherTest {
     return Files.readString(FOLDER.resolve(name), StandardCharsets.UTF_8);
   }
 
-  /** Returns the options of the last start of Java, without the places of files. */
+  /** Returns the options of the last start of Java, without the caches of classes. */
   private static List<String> flags(String script) {
-    String start = script.substring(script.lastIndexOf("-XX:SharedArchiveFile"));
+    String start = script.substring(script.lastIndexOf("-Xlog:disable"));
     return FLAG.matcher(start)
         .results()
         .map(MatchResult::group)

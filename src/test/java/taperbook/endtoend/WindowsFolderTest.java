@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -95,10 +94,8 @@ final class WindowsFolderTest {
           .as(file)
           .hasSameBinaryContentAs(linux.resolve("reports/wren").resolve(file));
     }
-    try (Stream<Path> all = Files.list(folder.resolve("reports"))) {
-      assertThat(all.map(p -> p.getFileName().toString()))
-          .containsExactlyInAnyOrder("wren", "wren.md");
-    }
+    assertThat(folder.resolve("reports"))
+        .isDirectoryNotContaining(p -> !String.valueOf(p.getFileName()).startsWith("wren"));
 
     Files.createDirectory(folder.resolve("reports/wren/own"));
     Files.writeString(folder.resolve("reports/wren/own/photo.png"), "own");

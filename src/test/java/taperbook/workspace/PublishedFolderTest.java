@@ -78,6 +78,14 @@ final class PublishedFolderTest {
   }
 
   @Test
+  void an_own_file_with_a_backslash_in_its_name_is_kept() throws IOException {
+    Files.writeString(look.resolve("a\\b.png"), "own");
+    replace(new OpenFiles((from, tries) -> false));
+    assertThat(files(look))
+        .isEqualTo(Map.of("report.html", "two", "photo.png", "own", "a\\b.png", "own"));
+  }
+
+  @Test
   void a_file_that_stays_open_leaves_the_version_before_as_it_is() throws IOException {
     OpenFiles viewer = new OpenFiles((from, tries) -> from.equals(look));
     assertThatThrownBy(() -> replace(viewer))

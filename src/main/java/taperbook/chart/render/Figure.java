@@ -166,14 +166,14 @@ public final class Figure {
     return painting;
   }
 
-  /** Returns the chart as PNG, 1920 x 1080 pixels; do not modify the array. */
+  /** Returns the chart as PNG, 1920 x 1080 pixels; a new array on each call. */
   public byte[] png() {
     return png(Rendition.FILM);
   }
 
-  /** Returns the chart as PNG in one of its renditions; do not modify the array. */
+  /** Returns the chart as PNG in one of its renditions; a new array on each call. */
   public byte[] png(Rendition rendition) {
-    return pngs.computeIfAbsent(rendition, r -> painted(r.style()));
+    return pngs.computeIfAbsent(rendition, r -> painted(r.style())).clone();
   }
 
   private byte[] painted(ChartStyle style) {

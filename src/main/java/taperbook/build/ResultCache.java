@@ -24,10 +24,10 @@ public final class ResultCache {
   private static final int MOST_REPORTS = 8;
 
   private final int most;
-  private final Map<String, Entry> entries =
+  private final Map<String, Kept> entries =
       new LinkedHashMap<>() {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Entry> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<String, Kept> eldest) {
           return size() > most;
         }
       };
@@ -55,12 +55,12 @@ public final class ResultCache {
    */
   private record Key(ReportPlan plan, List<InputHash> data, Optional<CommonGround> ground) {}
 
-  private static final class Entry {
+  private static final class Kept {
     private final Key key;
     private final Checked<ReportResult> result;
     private @Nullable List<Figure> figures;
 
-    Entry(Key key, Checked<ReportResult> result) {
+    Kept(Key key, Checked<ReportResult> result) {
       this.key = key;
       this.result = result;
     }
@@ -83,8 +83,8 @@ public final class ResultCache {
       Optional<CommonGround> ground,
       Supplier<Checked<ReportResult>> measuring) {
     Key key = new Key(plan.withoutText(), data, ground);
-    Entry known = entries.remove(plan.name());
-    Entry entry = known != null && known.key.equals(key) ? known : new Entry(key, measuring.get());
+    Kept known = entries.remove(plan.name());
+    Kept entry = known != null && known.key.equals(key) ? known : new Kept(key, measuring.get());
     entries.put(plan.name(), entry);
     return new Checked<>(
         entry.result.value().map(r -> r.withTextOf(plan)), entry.result.problems());
@@ -92,7 +92,7 @@ public final class ResultCache {
 
   /** Returns the charts of results, drawn only once for results from this cache. */
   List<Figure> figures(ReportResult result) {
-    Entry entry = entries.get(result.plan().name());
+    Kept entry = entries.get(result.plan().name());
     if (entry == null || !entry.isOf(result)) {
       return FigureSet.draw(result);
     }

@@ -18,7 +18,7 @@ public interface WatchClock {
   /** Runs work that must not be interrupted. */
   void runUninterrupted(Runnable work);
 
-  /** Sets what is done when the command is asked to stop; a clock without stops ignores it. */
+  /** Sets the action that runs when the command is asked to stop; the default ignores it. */
   default void onStop(Runnable cleanup) {}
 
   /** Returns the clock of this process; Ctrl-C stops it with exit status 0. */

@@ -21,7 +21,7 @@ import taperbook.workspace.StoppedException;
 public final class WatchCommand {
   private static final long PAUSE_MILLIS = 50;
 
-  /** Pause while a change awaits its end, so that the wait for it stays short. */
+  /** Pause while a changed file may still be written. */
   private static final long SHORT_PAUSE_MILLIS = 15;
 
   private static final long LONGEST_PAUSE_MILLIS = 2000;

@@ -115,11 +115,13 @@ final class WatchRound {
     }
     try (ReportLock lock = ReportLock.of(turn.context().reports(), name)) {
       // If another run published a report meanwhile, this version may be based on an old one.
-      return !lock.waited() && make(turn, making.value().get(), lock, started);
+      return !lock.waited()
+          && make(turn, making.value().get(), fingerprint.orElseThrow(), lock, started);
     }
   }
 
-  private boolean make(Turn turn, ReportBuild making, ReportLock lock, long started) {
+  private boolean make(
+      Turn turn, ReportBuild making, String fingerprint, ReportLock lock, long started) {
     String name = making.plan().name();
     PublishedFolder published = turn.context().published(name);
     clock.onStop(
@@ -127,24 +129,28 @@ final class WatchRound {
           published.recover();
           lock.close();
         });
-    messages.progress(0, 1, name);
-    Checked<ReportBuild.Made> made =
-        making.make(messages.steps(), page -> show(turn, published, page));
-    messages.endProgress();
-    boolean still = turn.still().getAsBoolean();
-    if (still && made.value().isPresent()) {
+    try {
+      messages.progress(0, 1, name);
+      Checked<ReportBuild.Made> made =
+          making.make(messages.steps(), page -> show(turn, published, page));
+      messages.endProgress();
+      if (!turn.still().getAsBoolean()) {
+        return false;
+      }
+      if (made.value().isEmpty()) {
+        return refused(turn, name, made.problems(), Optional.of(fingerprint));
+      }
       List<Problem> problems = new ArrayList<>(made.problems());
       problems.addAll(made.value().get().problems());
       lasting.put(name, problems);
       reportNew(name, turn.before());
       publish(published, made.value().get(), name, started);
-    } else {
+      return true;
+    } finally {
+      // Restores the published page unless the new version is complete.
       clock.runUninterrupted(published::recover);
+      clock.onStop(() -> {});
     }
-    clock.onStop(() -> {});
-    return still
-        && (made.value().isPresent()
-            || refused(turn, name, made.problems(), Optional.of(making.fingerprint())));
   }
 
   /** Returns true if the report was refused and would be refused again for the same reasons. */

@@ -271,4 +271,27 @@ final class WatchTest {
     assertThat(count("all  made")).isEqualTo(1);
     assertThat(hidden()).isEmpty();
   }
+
+  @Test
+  void after_a_version_that_cannot_be_written_a_stop_changes_nothing() throws IOException {
+    place.run("report");
+    Path numbers = place.path("reports/all/numbers.json");
+    Path lock = place.path("reports/.all.lock");
+    ScriptedClock clock = new ScriptedClock();
+    watch(
+        clock
+            .then(() -> write("reports/all.md", titled("Some stops")))
+            .thenBeforePublishing(() -> assertThat(shown()).startsWith("All stops"))
+            .thenBeforePublishing(
+                () -> {
+                  Files.delete(numbers);
+                  write("reports/all/numbers.json/own.txt", "in the way");
+                })
+            .idle()
+            .then(() -> Files.writeString(lock, "of another run"))
+            .then(clock::stop));
+    assertThat(place.err()).contains("numbers.json");
+    assertThat(shown()).startsWith("All stops");
+    assertThat(lock).hasContent("of another run");
+  }
 }

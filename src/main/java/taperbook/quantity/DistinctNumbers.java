@@ -1,88 +1,83 @@
-package taperbook.session;
+package taperbook.quantity;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 
 /**
- * The distinct times of rows in ascending order, s. An array and not a set of objects because a log
- * may have a million rows.
+ * Distinct numbers in ascending order. An array and not a set of objects because a log may have a
+ * million rows.
  */
-public final class RowTimes {
-  private final double[] seconds;
+public final class DistinctNumbers {
+  private final double[] numbers;
 
-  private RowTimes(double[] seconds) {
-    this.seconds = seconds;
+  private DistinctNumbers(double[] numbers) {
+    this.numbers = numbers;
   }
 
-  /** Sorts times, which may repeat. */
-  static RowTimes of(Stream<Trace> traces) {
-    return distinct(traces.map(Trace::seconds).flatMapToDouble(Arrays::stream));
-  }
-
-  private static RowTimes distinct(DoubleStream times) {
-    double[] sorted = times.toArray();
+  /** Sorts numbers, which may repeat. */
+  public static DistinctNumbers of(DoubleStream numbers) {
+    double[] sorted = numbers.toArray();
     Arrays.sort(sorted);
     int size = 0;
-    for (double second : sorted) {
-      if (size == 0 || second != sorted[size - 1]) {
-        sorted[size] = second;
+    for (double number : sorted) {
+      if (size == 0 || number != sorted[size - 1]) {
+        sorted[size] = number;
         size++;
       }
     }
-    return new RowTimes(Arrays.copyOf(sorted, size));
+    return new DistinctNumbers(Arrays.copyOf(sorted, size));
   }
 
-  /** Returns these times and another one. */
-  public RowTimes with(double second) {
-    return distinct(DoubleStream.concat(stream(), DoubleStream.of(second)));
+  /** Returns these numbers and another one. */
+  public DistinctNumbers with(double number) {
+    return of(DoubleStream.concat(stream(), DoubleStream.of(number)));
   }
 
-  /** Returns the times in ascending order. */
+  /** Returns the numbers in ascending order. */
   public DoubleStream stream() {
-    return Arrays.stream(seconds);
+    return Arrays.stream(numbers);
   }
 
-  /** Returns the number of times. */
+  /** Returns the number of numbers. */
   public int size() {
-    return seconds.length;
+    return numbers.length;
   }
 
-  /** Returns the first time; there must be one. */
-  public double first() {
-    return seconds[0];
+  /** Returns the lowest number; there must be one. */
+  public double lowest() {
+    return numbers[0];
   }
 
-  /** Returns the last time; there must be one. */
-  public double last() {
-    return seconds[seconds.length - 1];
+  /** Returns the highest number; there must be one. */
+  public double highest() {
+    return numbers[numbers.length - 1];
   }
 
-  /** Returns the last time before another one. */
-  public OptionalDouble before(double second) {
-    int from = firstFrom(second);
-    return from == 0 ? OptionalDouble.empty() : OptionalDouble.of(seconds[from - 1]);
+  /** Returns the highest number below another one. */
+  public OptionalDouble below(double number) {
+    int from = firstFrom(number);
+    return from == 0 ? OptionalDouble.empty() : OptionalDouble.of(numbers[from - 1]);
   }
 
-  /** Returns the first time after another one. */
-  public OptionalDouble after(double second) {
-    int after = firstAfter(second);
-    return after == size() ? OptionalDouble.empty() : OptionalDouble.of(seconds[after]);
+  /** Returns the lowest number above another one. */
+  public OptionalDouble above(double number) {
+    int after = firstAfter(number);
+    return after == size() ? OptionalDouble.empty() : OptionalDouble.of(numbers[after]);
   }
 
-  /** Returns the number of times between two others, both exclusive. */
+  /** Returns the number of numbers between two others, both exclusive. */
   public int countBetween(double from, double to) {
     return Math.max(0, firstFrom(to) - firstAfter(from));
   }
 
-  private int firstFrom(double second) {
-    int found = Arrays.binarySearch(seconds, second);
+  private int firstFrom(double number) {
+    int found = Arrays.binarySearch(numbers, number);
     return found >= 0 ? found : -found - 1;
   }
 
-  private int firstAfter(double second) {
-    int found = Arrays.binarySearch(seconds, second);
+  private int firstAfter(double number) {
+    int found = Arrays.binarySearch(numbers, number);
     return found >= 0 ? found + 1 : -found - 1;
   }
 }

@@ -1,5 +1,6 @@
 package taperbook.session;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import taperbook.i18n.Texts;
+import taperbook.quantity.DistinctNumbers;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 
@@ -97,10 +99,11 @@ public record Session(
   }
 
   /** Returns the times at which state of charge, power or energy was read, s since plugging in. */
-  public RowTimes rowTimes() {
-    return RowTimes.of(
+  public DistinctNumbers rowTimes() {
+    return DistinctNumbers.of(
         Stream.of(Channel.SOC, Channel.POWER, Channel.ENERGY_ADDED)
-            .flatMap(c -> trace(c).stream()));
+            .flatMap(c -> trace(c).stream())
+            .flatMapToDouble(t -> Arrays.stream(t.seconds())));
   }
 
   /** Returns how the display of the state of charge rounds, if declared. */

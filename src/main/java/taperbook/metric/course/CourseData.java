@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import taperbook.quantity.DistinctNumbers;
 import taperbook.session.Channel;
 import taperbook.session.DisplayRounding;
-import taperbook.session.RowTimes;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
 import taperbook.session.Trace;
@@ -58,7 +58,7 @@ final class CourseData {
     this(session, rows(session), false);
   }
 
-  private CourseData(Session session, RowTimes rows, boolean plain) {
+  private CourseData(Session session, DistinctNumbers rows, boolean plain) {
     this.session = session;
     Optional<Trace> counter = counter();
     this.counterFromZero =
@@ -77,8 +77,8 @@ final class CourseData {
 
   /** Returns true if the readings of a course are a second or more apart. */
   static boolean spansTime(Session session) {
-    RowTimes rows = rows(session);
-    return rows.size() > 0 && rows.last() - rows.first() >= 1;
+    DistinctNumbers rows = rows(session);
+    return rows.size() > 0 && rows.highest() - rows.lowest() >= 1;
   }
 
   private Optional<Trace> counter() {
@@ -115,22 +115,22 @@ final class CourseData {
   }
 
   /** Returns the times of all rows, and of plugging in if the counter was first read later. */
-  private static RowTimes rows(Session session) {
-    RowTimes rows = session.rowTimes();
+  private static DistinctNumbers rows(Session session) {
+    DistinctNumbers rows = session.rowTimes();
     return counter(session).filter(t -> t.firstSecond() > 0).isPresent() ? rows.with(0) : rows;
   }
 
-  private static double[] evenNodes(RowTimes rows) {
-    double first = rows.first();
-    double most = (rows.last() - first) / CELLS_OF_LOG;
+  private static double[] evenNodes(DistinctNumbers rows) {
+    double first = rows.lowest();
+    double most = (rows.highest() - first) / CELLS_OF_LOG;
     double[] nodes = new double[CELLS_OF_LOG + 1];
     Arrays.setAll(nodes, i -> first + i * most);
     return nodes;
   }
 
-  private static double[] nodesAtRows(RowTimes rows) {
-    double first = rows.first();
-    double last = rows.last();
+  private static double[] nodesAtRows(DistinctNumbers rows) {
+    double first = rows.lowest();
+    double last = rows.highest();
     double most = (last - first) / CELLS;
     List<Double> all = new ArrayList<>(List.of(first));
     rows.stream().forEach(row -> divide(all, row, most, 1));
@@ -144,9 +144,9 @@ final class CourseData {
   }
 
   /** Places at least two cells between rows, so that no two rows constrain the same cell. */
-  private static double[] nodesBesideRows(RowTimes rows) {
-    double first = rows.first();
-    double most = (rows.last() - first) / CELLS_OF_CHECK;
+  private static double[] nodesBesideRows(DistinctNumbers rows) {
+    double first = rows.lowest();
+    double most = (rows.highest() - first) / CELLS_OF_CHECK;
     List<Double> all = new ArrayList<>(List.of(first));
     rows.stream()
         .forEach(

@@ -2,6 +2,7 @@ package taperbook.metric.fit;
 
 import java.util.Arrays;
 import java.util.List;
+import taperbook.quantity.DistinctNumbers;
 
 /**
  * Determines which breakpoints the points cannot place between two abscissae. A segment needs two
@@ -13,10 +14,10 @@ import java.util.List;
 final class UnresolvedBreaks {
   private static final int LEAST_OF_ITS_OWN = 2;
 
-  private final double[] distinct;
+  private final DistinctNumbers distinct;
 
   UnresolvedBreaks(double[] soc) {
-    this.distinct = Arrays.stream(soc).distinct().sorted().toArray();
+    this.distinct = DistinctNumbers.of(Arrays.stream(soc));
   }
 
   /** Returns for each breakpoint whether it is unresolved. */
@@ -40,36 +41,24 @@ final class UnresolvedBreaks {
   boolean hasItsOwn(List<Break> breaks, int k) {
     double from = k == 0 ? Double.NEGATIVE_INFINITY : breaks.get(k - 1).soc();
     double to = k == breaks.size() ? Double.POSITIVE_INFINITY : breaks.get(k).soc();
-    return firstFrom(to) - firstAfter(from) >= LEAST_OF_ITS_OWN;
-  }
-
-  /** Returns the index of the lowest abscissa at or above a value. */
-  private int firstFrom(double value) {
-    int at = Arrays.binarySearch(distinct, value);
-    return at >= 0 ? at : -at - 1;
-  }
-
-  /** Returns the index of the lowest abscissa above a value. */
-  private int firstAfter(double value) {
-    int at = Arrays.binarySearch(distinct, value);
-    return at >= 0 ? at + 1 : -at - 1;
+    return distinct.countBetween(from, to) >= LEAST_OF_ITS_OWN;
   }
 
   /** Returns the nearest abscissa below a value, or the lowest. */
   double below(double value) {
-    return distinct[Math.max(0, firstFrom(value) - 1)];
+    return distinct.below(value).orElse(lowest());
   }
 
   /** Returns the nearest abscissa above a value, or the highest. */
   double above(double value) {
-    return distinct[Math.min(distinct.length - 1, firstAfter(value))];
+    return distinct.above(value).orElse(highest());
   }
 
   double lowest() {
-    return distinct[0];
+    return distinct.lowest();
   }
 
   double highest() {
-    return distinct[distinct.length - 1];
+    return distinct.highest();
   }
 }

@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import taperbook.metric.course.ReadingFit;
 import taperbook.metric.recording.EventFinder;
+import taperbook.quantity.DistinctNumbers;
 import taperbook.quantity.Interval;
 import taperbook.result.Event;
 import taperbook.session.Channel;
 import taperbook.session.Review.Misread;
 import taperbook.session.RowRef;
-import taperbook.session.RowTimes;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
@@ -186,9 +186,9 @@ public final class MisreadDetector {
 
   /** Returns the times between the rows before and after. */
   private Interval between(double second) {
-    RowTimes rows = session.rowTimes();
-    OptionalDouble before = rows.before(second);
-    OptionalDouble after = rows.after(second);
+    DistinctNumbers rows = session.rowTimes();
+    OptionalDouble before = rows.below(second);
+    OptionalDouble after = rows.above(second);
     return new Interval(
         before.isEmpty() ? second : before.getAsDouble() + 1,
         after.isEmpty() ? second + (second - before.orElse(second)) : after.getAsDouble() - 1);

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import taperbook.metric.bounds.GapRule;
+import taperbook.quantity.DistinctNumbers;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.result.Event;
 import taperbook.session.Channel;
-import taperbook.session.RowTimes;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
@@ -53,7 +53,7 @@ public final class EventFinder {
     if (session.notes().isEmpty()) {
       return List.of();
     }
-    RowTimes rows = session.rowTimes();
+    DistinctNumbers rows = session.rowTimes();
     List<Event> events = new ArrayList<>();
     for (Channel channel : List.of(Channel.SOC, Channel.POWER)) {
       session
@@ -65,7 +65,7 @@ public final class EventFinder {
   }
 
   private static void notRead(
-      Session session, Channel channel, Trace trace, RowTimes rows, List<Event> events) {
+      Session session, Channel channel, Trace trace, DistinctNumbers rows, List<Event> events) {
     for (int i = 0; i + 1 < trace.size(); i++) {
       int without = rows.countBetween(trace.second(i), trace.second(i + 1));
       String note = notes(session, trace.second(i), trace.second(i + 1));

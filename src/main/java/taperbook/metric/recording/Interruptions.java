@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import taperbook.quantity.DistinctNumbers;
 import taperbook.quantity.Interval;
 import taperbook.result.Event;
 import taperbook.session.Channel;
 import taperbook.session.RowRef;
-import taperbook.session.RowTimes;
 import taperbook.session.Session;
 import taperbook.session.Trace;
 
@@ -192,15 +192,15 @@ final class Interruptions {
   /** Finds rows with a note of a pause and merges adjacent ones. */
   private void byNotes() {
     List<Session.Note> pauses = session.notes().stream().filter(this::isPause).toList();
-    RowTimes rows = session.rowTimes();
+    DistinctNumbers rows = session.rowTimes();
     for (int i = 0; i < pauses.size(); i++) {
       int j = i;
       while (j + 1 < pauses.size()
           && rows.countBetween(pauses.get(j).second(), pauses.get(j + 1).second()) == 0) {
         j++;
       }
-      OptionalDouble before = rows.before(pauses.get(i).second());
-      OptionalDouble after = rows.after(pauses.get(j).second());
+      OptionalDouble before = rows.below(pauses.get(i).second());
+      OptionalDouble after = rows.above(pauses.get(j).second());
       if (before.isPresent() && after.isPresent()) {
         List<RowRef> noted = pauses.subList(i, j + 1).stream().map(Session.Note::row).toList();
         addUnlessKnown(

@@ -5,19 +5,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import taperbook.chart.plots.FigureSet;
 import taperbook.chart.render.Figure;
 import taperbook.diagnostics.Checked;
 import taperbook.plan.ReportPlan;
 import taperbook.result.CommonGround;
+import taperbook.result.Once;
 import taperbook.result.ReportResult;
 import taperbook.session.InputHash;
 
 /**
  * The last results and charts of reports, for a process that builds them more than once. They
  * depend on the data, the front matter, and the windows of a published version, but not on the
- * tester's text: after a changed sentence nothing is measured or painted anew.
+ * tester's text: after a changed sentence nothing is measured or painted again.
  */
 public final class ResultCache {
   /** Some megabytes each: the reports that a tester works on at once. */
@@ -55,14 +55,9 @@ public final class ResultCache {
    */
   private record Key(ReportPlan plan, List<InputHash> data, Optional<CommonGround> ground) {}
 
-  private static final class Kept {
-    private final Key key;
-    private final Checked<ReportResult> result;
-    private @Nullable List<Figure> figures;
-
-    Kept(Key key, Checked<ReportResult> result) {
-      this.key = key;
-      this.result = result;
+  private record Kept(Key key, Checked<ReportResult> result, Supplier<List<Figure>> figures) {
+    static Kept of(Key key, Checked<ReportResult> result) {
+      return new Kept(key, result, new Once<>(() -> FigureSet.draw(result.value().orElseThrow())));
     }
 
     /** Returns true for these results with any text, which share the measured session itself. */
@@ -84,7 +79,7 @@ public final class ResultCache {
       Supplier<Checked<ReportResult>> measuring) {
     Key key = new Key(plan.withoutText(), data, ground);
     Kept known = entries.remove(plan.name());
-    Kept entry = known != null && known.key.equals(key) ? known : new Kept(key, measuring.get());
+    Kept entry = known != null && known.key.equals(key) ? known : Kept.of(key, measuring.get());
     entries.put(plan.name(), entry);
     return new Checked<>(
         entry.result.value().map(r -> r.withTextOf(plan)), entry.result.problems());
@@ -93,14 +88,6 @@ public final class ResultCache {
   /** Returns the charts of results, drawn only once for results from this cache. */
   List<Figure> figures(ReportResult result) {
     Kept entry = entries.get(result.plan().name());
-    if (entry == null || !entry.isOf(result)) {
-      return FigureSet.draw(result);
-    }
-    List<Figure> drawn = entry.figures;
-    if (drawn == null) {
-      drawn = FigureSet.draw(result);
-      entry.figures = drawn;
-    }
-    return drawn;
+    return entry != null && entry.isOf(result) ? entry.figures.get() : FigureSet.draw(result);
   }
 }

@@ -50,9 +50,7 @@ final class ReportPages {
   private static final int MOST_DRAWN_TWICE = 6;
 
   private final ReportJob job;
-  private final String template;
-  private final String answer;
-  private final List<ArticlePart> article;
+  private final Content content;
 
   /** The parts of a session's report that do not depend on the medium; empty for a library. */
   private final Optional<PageModel> page;
@@ -70,9 +68,7 @@ final class ReportPages {
 
   private ReportPages(ReportJob job, Content content) {
     this.job = job;
-    this.template = content.template();
-    this.answer = content.answer();
-    this.article = content.article();
+    this.content = content;
     this.page =
         job.results()
             .fold(
@@ -139,17 +135,17 @@ final class ReportPages {
 
   /** Returns the file name of the template. */
   String template() {
-    return template;
+    return content.template();
   }
 
   /** Renders the browser page. */
   Checked<String> screen() {
-    return job.templates().page(template, model(false));
+    return job.templates().page(content.template(), model(false));
   }
 
   /** Renders the page of the PDF. */
   Checked<String> print() {
-    return job.templates().page(template, model(true));
+    return job.templates().page(content.template(), model(true));
   }
 
   /**
@@ -175,7 +171,7 @@ final class ReportPages {
 
   /** Returns the answer at the top as plain text, which may be empty. */
   private String answerText() {
-    return Jsoup.parse(answer).text();
+    return Jsoup.parse(content.answer()).text();
   }
 
   private Map<String, Object> model(boolean paper) {
@@ -194,8 +190,8 @@ final class ReportPages {
       boolean narrow = !paper && (few || !figure.id().startsWith(CURVES));
       figures.put(figure.id(), new FigureView(figure, narrow));
     }
-    List<String> shown = article.stream().map(ArticlePart::figure).toList();
-    model.put("article", TrustedMarkup.of(article, figures));
+    List<String> shown = content.article().stream().map(ArticlePart::figure).toList();
+    model.put("article", TrustedMarkup.of(content.article(), figures));
     figures.keySet().removeAll(shown);
     Map<String, Object> road = new LinkedHashMap<>(figures);
     road.keySet().removeIf(id -> !FigureSet.isOfRoad(id));
@@ -208,7 +204,7 @@ final class ReportPages {
   private Map<String, Object> ofSession(ReportResult report, boolean paper) {
     Map<String, Object> model = new LinkedHashMap<>(common);
     putScript(model, "report.js");
-    model.put("answer", TrustedMarkup.of(answer));
+    model.put("answer", TrustedMarkup.of(content.answer()));
     model.put("summary", answerText());
     model.put("stopTimes", stopTimes(report));
     if (!paper) {

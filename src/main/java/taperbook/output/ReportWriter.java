@@ -76,7 +76,7 @@ public final class ReportWriter {
   }
 
   private Checked<ReportFiles> files(ReportPages pages, Consumer<byte[]> firstPage) {
-    // The PDFs take longest, and need the data only when they are complete, and no picture.
+    // The PDFs take longest. They need the data only at their end, and no pictures.
     ExecutorService beside = Executors.newFixedThreadPool(2, ReportWriter::daemon);
     CompletableFuture<Checked<byte[]>> page =
         CompletableFuture.supplyAsync(() -> page(pages, firstPage), beside);

@@ -4,11 +4,12 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A value that is computed when it is first used, on any thread. */
-final class Once<T> implements Supplier<T> {
+public final class Once<T> implements Supplier<T> {
   private final Supplier<T> computation;
   private @Nullable T value;
 
-  Once(Supplier<T> computation) {
+  /** Creates a value that a computation returns, which is not null. */
+  public Once(Supplier<T> computation) {
     this.computation = computation;
   }
 

@@ -6,12 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import taperbook.cli.ProgressListener;
+import taperbook.endtoend.Workplace;
 import taperbook.result.SessionResult;
 
 /** A report that is built again by the same process equals that of a new process. */
@@ -27,13 +27,7 @@ final class ResultCacheTest {
 
   @BeforeEach
   void copy() throws IOException {
-    try (Stream<Path> all = Files.walk(VALID)) {
-      for (Path file : all.filter(Files::isRegularFile).toList()) {
-        Path copy = folder.resolve(VALID.relativize(file).toString());
-        Files.createDirectories(copy.resolveSibling(""));
-        Files.copy(file, copy);
-      }
-    }
+    Workplace.copy(VALID, folder);
   }
 
   private void replace(String file, String old, String fresh) throws IOException {

@@ -93,7 +93,8 @@ public final class Workplace {
     }
   }
 
-  static void copy(Path from, Path to) throws IOException {
+  /** Copies the files of a folder. */
+  public static void copy(Path from, Path to) throws IOException {
     try (Stream<Path> all = Files.walk(from)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         Path copy = to.resolve(from.relativize(file).toString());

@@ -44,10 +44,21 @@ public final class DiskFolder implements InputFolder {
   private static final String REPORT_ENDING = ".md";
 
   private final Path root;
+  private final boolean ignoresCase;
 
   /** Opens the folder with this path, which need not exist. */
   public DiskFolder(Path root) {
     this.root = root;
+    this.ignoresCase = ignoresCase(root);
+  }
+
+  private static boolean ignoresCase(Path root) {
+    Path upper = root.resolve(SESSIONS.toUpperCase(Locale.ROOT));
+    try {
+      return Files.exists(upper) && Files.isSameFile(upper, root.resolve(SESSIONS));
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   @Override
@@ -102,11 +113,10 @@ public final class DiskFolder implements InputFolder {
    * Such a project would not work on other systems.
    */
   private boolean hasOtherCase(String path) {
+    if (!ignoresCase) {
+      return false;
+    }
     try {
-      Path upper = at(SESSIONS.toUpperCase(Locale.ROOT));
-      if (!Files.exists(upper) || !Files.isSameFile(upper, at(SESSIONS))) {
-        return false;
-      }
       String stored = String.valueOf(at(path).toRealPath().getFileName());
       String name = path.substring(path.lastIndexOf('/') + 1);
       return stored.equalsIgnoreCase(name) && !stored.equals(name);

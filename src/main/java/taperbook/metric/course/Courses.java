@@ -8,12 +8,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 import taperbook.i18n.Message;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
 import taperbook.result.Contribution;
+import taperbook.result.Once;
 import taperbook.result.Outcome;
 import taperbook.result.UncertaintySource;
 import taperbook.session.Channel;
@@ -55,7 +56,7 @@ public final class Courses {
   private final List<RangeTest> drives;
   private final int count;
   private final int redraw;
-  private @Nullable Sample sample;
+  private final Supplier<Sample> sample = new Once<>(this::draw);
 
   /**
    * Creates courses of a session, to be drawn lazily.
@@ -120,14 +121,7 @@ public final class Courses {
 
   /** Returns all draws. */
   public List<Draw> draws() {
-    return sample().draws();
-  }
-
-  private synchronized Sample sample() {
-    if (sample == null) {
-      sample = draw();
-    }
-    return sample;
+    return sample.get().draws();
   }
 
   private Sample draw() {
@@ -274,7 +268,7 @@ public final class Courses {
    * course between readings.
    */
   private List<Contribution> budget(double[] values) {
-    List<Influence> influences = sample().influences();
+    List<Influence> influences = sample.get().influences();
     int kept = influences.isEmpty() ? 0 : influences.get(0).size();
     double[] some = centred(everyOther(values, kept));
     double total = variance(some);

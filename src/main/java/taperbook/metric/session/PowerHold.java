@@ -36,12 +36,12 @@ final class PowerHold {
   }
 
   /**
-   * Returns true for a reading that may be outside the hold in a draw, unless it and both its
-   * neighbours always are. A log has up to a million readings, but few of these.
+   * Returns true for a reading that may be outside the hold in a draw, except between two readings
+   * that are outside in every draw, as it is itself. A log of a million readings has few of these.
    */
   private boolean isPossiblyOutside(int i) {
-    boolean next = isAlwaysOutside(i - 1) && isAlwaysOutside(i) && isAlwaysOutside(i + 1);
-    return power.value(i) < threshold + power.halfStep() && !next;
+    boolean between = isAlwaysOutside(i - 1) && isAlwaysOutside(i) && isAlwaysOutside(i + 1);
+    return power.value(i) < threshold + power.halfStep() && !between;
   }
 
   private boolean isAlwaysOutside(int i) {

@@ -31,12 +31,13 @@ import taperbook.session.RangeItem;
 import taperbook.session.RangeTest;
 import taperbook.session.RowsWritten;
 import taperbook.session.Session;
+import taperbook.session.Trace;
 
 /**
  * How often the stated interval contains the true value, how wide it is, and how far the value is
  * from its centre. The true sessions are independent of the program. They are read from displays of
  * each rounding, with each recording habit, with the energy counter in most rows, in every eighth,
- * or never, declared or not; and by loggers.
+ * or never, declared or not; and by loggers of all kinds.
  *
  * <p>The number of sessions for each combination is a system property, for a larger table in the
  * guide: {@code -Dcoverage.sessions=300}.
@@ -50,6 +51,9 @@ final class CoverageTest {
 
   /** The nominal coverage is 95 %. */
   private static final double LEAST = 0.93;
+
+  private static final List<DisplayRounding> ROUNDINGS =
+      List.of(DisplayRounding.NEAREST, DisplayRounding.DOWN, DisplayRounding.UP);
 
   private static final int[] FEW_ROWS = {2, 3, 5, 8, 15};
 
@@ -103,8 +107,7 @@ final class CoverageTest {
   @Test
   void the_interval_contains_the_true_value_as_often_as_stated() throws IOException {
     List<Displays.Way> ways = new ArrayList<>();
-    for (DisplayRounding rounding :
-        List.of(DisplayRounding.NEAREST, DisplayRounding.DOWN, DisplayRounding.UP)) {
+    for (DisplayRounding rounding : ROUNDINGS) {
       for (RowsWritten written :
           List.of(RowsWritten.AT_SET_TIMES, RowsWritten.AT_CHANGES, RowsWritten.MIXED)) {
         for (int energyEvery : new int[] {1, 8, 0}) {
@@ -120,6 +123,7 @@ final class CoverageTest {
       }
       logged(new Displays.Way(rounding, RowsWritten.AT_SET_TIMES, 1, false));
     }
+    loggedAnyhow();
     for (int rows : FEW_ROWS) {
       fewRows(rows);
     }
@@ -128,7 +132,8 @@ final class CoverageTest {
     Files.writeString(Path.of("target/coverage.md"), table);
     Map<String, Count> declared = pooled(", declared");
     Map<String, Count> open = pooled(", not declared");
-    for (Map<String, Count> group : List.of(declared, open)) {
+    Map<String, Count> loggers = pooled(" of any kind");
+    for (Map<String, Count> group : List.of(declared, open, loggers)) {
       group.forEach(
           (id, count) -> {
             assertThat(count.share()).as(id + "\n" + table).isGreaterThanOrEqualTo(least(id));
@@ -196,6 +201,35 @@ final class CoverageTest {
             });
   }
 
+  /** Loggers of all rates and steps, also with noise, with gaps, and without a counter or power. */
+  private void loggedAnyhow() {
+    if (!"logger".contains(WAYS)) {
+      return;
+    }
+    IntStream.rangeClosed(1, 4 * SESSIONS)
+        .parallel()
+        .forEach(
+            seed -> {
+              Random random = new Random(seed * 0x2545f4914f6cdd1dL + 11);
+              TrueSession truth =
+                  TrueSession.of(random, 3 + 5 * random.nextDouble(), 82 + 8 * random.nextDouble());
+              DisplayRounding rounding = ROUNDINGS.get(seed % 3);
+              Displays.Way way = new Displays.Way(rounding, RowsWritten.AT_SET_TIMES, 1, true);
+              Displays.Log log = Displays.Log.any(random);
+              String kind = log.noise() > 0 ? "fluctuating" : "quiet";
+              check(
+                  "logger, " + kind + ", of any kind",
+                  way,
+                  truth,
+                  Displays.logged(truth, rounding, log, random));
+              check(
+                  "logger without power",
+                  way,
+                  truth,
+                  Displays.logged(truth, rounding, log.withoutPower(), random));
+            });
+  }
+
   private static String name(Displays.Way way) {
     return way.rounding().words()
         + ", "
@@ -236,12 +270,10 @@ final class CoverageTest {
     double end = name.startsWith("logger") ? read : truth.end() - 0.3;
     truths.put("energy_added", truth.energy(end));
     truths.put("energy_per_soc", truth.energy(end) / (truth.charge(end) - start));
-    double peak = session.trace(Channel.POWER).orElseThrow().max();
-    double tolerance =
-        Math.max(2 * session.trace(Channel.POWER).orElseThrow().halfStep(), 0.02 * peak);
     // A power that oscillates across the threshold between two rows cannot be timed from them.
-    truths.put(
-        "peak_hold_time", truth.swings() ? Double.NaN : truth.longestAbove(peak - tolerance));
+    if (!truth.swings() && !name.contains("fluctuating")) {
+      session.trace(Channel.POWER).ifPresent(p -> truths.put("peak_hold_time", hold(truth, p)));
+    }
     synchronized (counts) {
       Map<String, Count> row = counts.computeIfAbsent(name, k -> new TreeMap<>());
       truths.forEach(
@@ -251,6 +283,10 @@ final class CoverageTest {
                   .filter(e -> !Double.isNaN(value))
                   .ifPresent(e -> row.computeIfAbsent(id, k -> new Count()).add(e, value)));
     }
+  }
+
+  private static double hold(TrueSession truth, Trace power) {
+    return truth.longestAbove(power.max() - Math.max(2 * power.halfStep(), 0.02 * power.max()));
   }
 
   private static double halfStep(Session session) {

@@ -1,9 +1,9 @@
 package taperbook.metric.course;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import taperbook.quantity.DistinctNumbers;
 import taperbook.session.Channel;
 import taperbook.session.DisplayRounding;
@@ -21,8 +21,11 @@ final class CourseData {
   /** Number of cells of a session, in addition to those that its rows create. */
   private static final int CELLS = 160;
 
-  /** Number of cells of a logged session, whose rows contain more information. */
-  private static final int CELLS_OF_LOG = 480;
+  /** Number of cells of a logged session, whose rows create none. */
+  private static final int CELLS_OF_LOG = 240;
+
+  /** Maximum number of readings of a log's counter; more have no further information. */
+  private static final int COUNTER_READINGS = 480;
 
   /** Number of cells when readings are checked against each other. */
   private static final int CELLS_OF_CHECK = 80;
@@ -44,6 +47,12 @@ final class CourseData {
   /** Variance of the time at which a person notes a change, s²: common practice, no source. */
   static final double EYE_VARIANCE = 0.01;
 
+  /** Number of second differences that determine the noise of a log. */
+  private static final int ENOUGH = 10_000;
+
+  /** Median of the absolute value of a standard normal number. */
+  private static final double MEDIAN_OF_NORMAL = 0.6745;
+
   /** Error of a display without steps, kW or kWh. */
   private static final double EXACT = 1e-4;
 
@@ -64,7 +73,7 @@ final class CourseData {
     this.counterFromZero =
         counter.filter(t -> t.firstSecond() > 0 || t.firstValue() == 0).isPresent();
     this.dense = !plain && rows.size() > MANY;
-    this.nodes = plain ? nodesBesideRows(rows) : dense ? evenNodes(rows) : nodesAtRows(rows);
+    this.nodes = plain ? nodesBesideRows(rows) : dense ? nodesOfLog(rows) : nodesAtRows(rows);
     session.trace(Channel.SOC).ifPresent(plain ? this::plainCharge : this::charge);
     session.trace(Channel.POWER).ifPresent(this::power);
     counter.ifPresent(this::energy);
@@ -120,12 +129,8 @@ final class CourseData {
     return counter(session).filter(t -> t.firstSecond() > 0).isPresent() ? rows.with(0) : rows;
   }
 
-  private static double[] evenNodes(DistinctNumbers rows) {
-    double first = rows.lowest();
-    double most = (rows.highest() - first) / CELLS_OF_LOG;
-    double[] nodes = new double[CELLS_OF_LOG + 1];
-    Arrays.setAll(nodes, i -> first + i * most);
-    return nodes;
+  private double[] nodesOfLog(DistinctNumbers rows) {
+    return LogNodes.of(rows, session.trace(Channel.POWER), CELLS_OF_LOG);
   }
 
   private static double[] nodesAtRows(DistinctNumbers rows) {
@@ -260,46 +265,71 @@ final class CourseData {
   }
 
   private void power(Trace power) {
-    double step = 2 * power.halfStep();
-    double variance = step * step / 12;
-    double clock = clockVariance(power);
-    if (power.size() <= MANY) {
-      for (int i = 0; i < power.size(); i++) {
-        observations.add(
-            new Observation(
-                Channel.POWER,
-                i,
-                power.second(i),
-                power.value(i),
-                variance,
-                clock,
-                Observation.Form.WITHIN_STEP));
-      }
+    if (power.size() > MANY) {
+      powerOfLog(power);
       return;
     }
-    int i = 0;
-    for (int cell = 0; cell + 1 < nodes.length; cell++) {
+    double step = 2 * power.halfStep();
+    for (int i = 0; i < power.size(); i++) {
+      observations.add(
+          new Observation(
+              Channel.POWER,
+              i,
+              power.second(i),
+              power.value(i),
+              step * step / 12,
+              clockVariance(power),
+              Observation.Form.WITHIN_STEP));
+    }
+  }
+
+  /** Adds the mean power of each cell; its uncertainty includes the noise of its readings. */
+  private void powerOfLog(Trace power) {
+    double step = 2 * power.halfStep();
+    double noise = noise(power);
+    int last = power.size() - 1;
+    int from = 0;
+    for (int cell = 1; cell < nodes.length; cell++) {
+      int to = from;
       double sum = 0;
       double times = 0;
-      int count = 0;
-      while (i < power.size() && (power.second(i) < nodes[cell + 1] || cell + 2 == nodes.length)) {
-        sum += power.value(i);
-        times += power.second(i);
-        count++;
-        i++;
+      while (to <= last && (power.second(to) < nodes[cell] || cell + 1 == nodes.length)) {
+        sum += power.value(to);
+        times += power.second(to);
+        to++;
       }
+      int count = to - from;
       if (count > 0) {
         observations.add(
             new Observation(
                 Channel.POWER,
-                i - 1,
+                to - 1,
                 times / count,
                 sum / count,
-                variance / Math.min(count, 4),
-                clock / count,
+                step * step / 12 / Math.min(count, 4) + noise / count,
+                clockVariance(power) / count,
                 Observation.Form.WITHIN_STEP));
       }
+      from = to;
     }
+  }
+
+  /**
+   * Returns the variance of a log's readings about a smooth curve, kW², from the median of their
+   * second differences: those of a straight line are zero, steps are too few to change a median,
+   * and those of independent errors have 6 times their variance.
+   */
+  private static double noise(Trace power) {
+    int stride = 1 + power.size() / ENOUGH;
+    double[] bends =
+        IntStream.range(2, power.size())
+            .filter(i -> i % stride == 0)
+            .mapToDouble(i -> power.value(i) - 2 * power.value(i - 1) + power.value(i - 2))
+            .map(Math::abs)
+            .sorted()
+            .toArray();
+    double deviation = bends[bends.length / 2] / MEDIAN_OF_NORMAL;
+    return deviation * deviation / 6;
   }
 
   private void energy(Trace counter) {
@@ -308,7 +338,8 @@ final class CourseData {
     double clock = clockVariance(counter);
     double zero = counterFromZero ? 0 : counter.firstValue();
     double lastSecond = Double.NEGATIVE_INFINITY;
-    double spacing = counter.size() > MANY ? nodes[1] - nodes[0] : 0;
+    double length = nodes[nodes.length - 1] - nodes[0];
+    double spacing = counter.size() > MANY ? length / COUNTER_READINGS : 0;
     for (int i = 0; i < counter.size(); i++) {
       boolean skipped = counter.second(i) - lastSecond < spacing && i + 1 < counter.size();
       if (skipped) {

@@ -13,10 +13,11 @@ import taperbook.session.Session;
  * normal and drawn at once ({@link ArrowSystem}); then the scales and places given them.
  */
 final class CourseSampler {
-  private static final int SETTLING = 120;
+  /** Number of times that the charge is linearised anew before courses are drawn. */
+  private static final int LINEARISATIONS = 3;
 
-  /** Sweeps between drawn pairs, to reduce their autocorrelation. */
-  private static final int ROUNDS = 2;
+  /** Number of sweeps before each linearisation, times the sweeps for each pair. */
+  private static final int SETTLING = 20;
 
   private final CourseModel model;
   private final List<ReadingForm> forms;
@@ -29,6 +30,10 @@ final class CourseSampler {
   private final ArrowSystem system;
   private final double[] centre;
   private final double[] state;
+
+  /** Sweeps for each drawn pair, to reduce autocorrelation; pairs of a log have almost none. */
+  private final int rounds;
+
   private double[][] predicted = new double[0][];
 
   CourseSampler(Session session, long seed) {
@@ -43,18 +48,19 @@ final class CourseSampler {
     this.system = new ArrowSystem(n, CourseModel.BORDER);
     this.centre = new double[n + CourseModel.BORDER];
     this.state = new double[n + CourseModel.BORDER];
+    this.rounds = model.data().isDense() ? 1 : 2;
     settle();
   }
 
   private void settle() {
     model.setReference(model.reference());
-    for (int round = 0; round < 3; round++) {
+    for (int round = 0; round < LINEARISATIONS; round++) {
       // The mean of the second half: linearising at the centre of a single draw would add a bias.
       double[] mean = new double[centre.length];
-      int sweeps = SETTLING / 3;
+      int sweeps = SETTLING * rounds;
       for (int i = 0; i < sweeps; i++) {
-        sweep(round == 0 && i <= 20);
-        if (round == 0 && i == 20) {
+        sweep(round == 0 && 2 * i <= sweeps);
+        if (round == 0 && 2 * i == sweeps) {
           habit.choose(centre);
         }
         for (int j = 0; 2 * i >= sweeps && j < mean.length; j++) {
@@ -101,7 +107,7 @@ final class CourseSampler {
     double[] mirrored = new double[state.length];
     predicted = new double[forms.size()][kept];
     for (int k = 0; k < pairs; k++) {
-      for (int round = 0; round < ROUNDS; round++) {
+      for (int round = 0; round < rounds; round++) {
         sweep(false);
       }
       for (int i = 0; i < state.length; i++) {

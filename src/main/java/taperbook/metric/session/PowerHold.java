@@ -16,8 +16,9 @@ final class PowerHold {
   private static final int LOGGED = 200;
 
   /**
-   * Share of draws in which an end lies anywhere in its gap. Rows do not show where the power bends
-   * between them: with the courses alone, only 88 % of holds of known length were covered.
+   * Share of draws of a session written by hand in which an end lies anywhere in its gap. Rows do
+   * not show where the power bends between them: with the courses alone, only 88 % of holds of
+   * known length were covered.
    */
   private static final double ANYWHERE = 0.25;
 
@@ -65,17 +66,17 @@ final class PowerHold {
   }
 
   private double[] ends(Draw draw) {
-    if (draw.place() < ANYWHERE) {
-      return anywhere(draw.place() / ANYWHERE);
+    if (power.size() > LOGGED) {
+      return amongReadings(draw.place());
     }
-    return power.size() > LOGGED
-        ? amongReadings(threshold + (2 * draw.place() - 1) * power.halfStep())
+    return draw.place() < ANYWHERE
+        ? anywhere(draw.place() / ANYWHERE)
         : draw.course().longestAbove(threshold);
   }
 
   /** Places both ends anywhere between a reading inside and the next one outside. */
   private double[] anywhere(double place) {
-    double other = place * 97 - Math.floor(place * 97);
+    double other = digits(place, 97);
     double from = power.second(firstInside);
     double to = power.second(lastInside);
     double before = firstInside == 0 ? from : power.second(firstInside - 1);
@@ -83,11 +84,22 @@ final class PowerHold {
     return new double[] {from - place * (from - before), to + other * (after - to)};
   }
 
+  /** Returns another number in 0 to 1 that hardly depends on the first. */
+  private static double digits(double place, int factor) {
+    return place * factor - Math.floor(place * factor);
+  }
+
   /**
-   * Returns the longest time at or above a power by linear interpolation of the readings. The power
-   * must be within half a step of the threshold.
+   * Returns the longest time in which readings are at or above the threshold. Its ends are anywhere
+   * between two readings, since power may fall at once; the threshold is within the step of the
+   * display.
+   *
+   * @param place place of the threshold in the step, from 0 to 1
    */
-  private double[] amongReadings(double least) {
+  private double[] amongReadings(double place) {
+    double least = threshold + (2 * place - 1) * power.halfStep();
+    double early = digits(place, 31);
+    double late = digits(place, 97);
     double[] ends = {power.firstSecond(), power.firstSecond()};
     int last = power.size() - 1;
     int first = 0;
@@ -97,8 +109,8 @@ final class PowerHold {
         continue;
       }
       if (first < i && power.value(first) >= least) {
-        double from = first == 0 ? power.second(0) : passing(first - 1, least);
-        double to = i > last ? power.second(last) : passing(i - 1, least);
+        double from = first == 0 ? power.second(0) : after(first - 1, early);
+        double to = i > last ? power.second(last) : after(i - 1, late);
         if (to - from > ends[1] - ends[0]) {
           ends[0] = from;
           ends[1] = to;
@@ -109,8 +121,8 @@ final class PowerHold {
     return ends;
   }
 
-  private double passing(int i, double least) {
-    double share = (least - power.value(i)) / (power.value(i + 1) - power.value(i));
+  /** Returns a time between a reading and the next one. */
+  private double after(int i, double share) {
     return power.second(i) + share * (power.second(i + 1) - power.second(i));
   }
 

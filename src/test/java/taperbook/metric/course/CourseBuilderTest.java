@@ -130,8 +130,8 @@ final class CourseBuilderTest {
         low = Math.min(low, late);
         high = Math.max(high, late);
       }
-      assertThat(low).isBetween(-half - 1e-9, -0.9 * half);
-      assertThat(high).isBetween(0.9 * half, half + 1e-9);
+      assertThat(low).isBetween(-half - 1e-9, -0.9 * half + 1e-9);
+      assertThat(high).isBetween(0.9 * half - 1e-9, half + 1e-9);
     }
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import taperbook.metric.Sessions;
@@ -110,9 +111,9 @@ final class CourseDataTest {
   }
 
   @Test
-  void a_log_has_evenly_spaced_nodes_and_one_power_for_each_cell() {
+  void a_log_has_one_power_for_each_cell() {
     double[] seconds = IntStream.rangeClosed(0, 960).asDoubleStream().toArray();
-    double[] power = Arrays.stream(seconds).map(t -> 100 - t / 10).toArray();
+    double[] power = Arrays.stream(seconds).map(t -> 100).toArray();
     double[] soc = Arrays.stream(seconds).map(t -> Math.floor(10 + t / 20)).toArray();
     CourseData data =
         new CourseData(
@@ -121,15 +122,38 @@ final class CourseDataTest {
                 .channel(Channel.POWER, 0.5, seconds, power)
                 .build());
     assertThat(data.isDense()).isTrue();
-    assertThat(data.nodes()).hasSize(481);
+    assertThat(data.nodes()).hasSize(241);
     List<Observation> cells = of(data, Channel.POWER);
-    assertThat(cells).hasSize(480);
-    // Readings at 0 s and 1 s; the last cell includes the reading at its end.
-    assertThat(cells.get(0).value()).isCloseTo(99.95, within(1e-9));
-    assertThat(cells.get(0).second()).isCloseTo(0.5, within(1e-9));
-    assertThat(cells.get(0).displayVariance()).isCloseTo(1 / 12.0 / 2, within(1e-12));
-    assertThat(cells.get(479).second()).isCloseTo(959, within(1e-9));
+    assertThat(cells).hasSize(240);
+    // Readings from 0 s to 3 s; the last cell includes the reading at its end.
+    assertThat(cells.get(0).value()).isCloseTo(100, within(1e-9));
+    assertThat(cells.get(0).second()).isCloseTo(1.5, within(1e-9));
+    assertThat(cells.get(0).displayVariance()).isCloseTo(1 / 12.0 / 4, within(1e-12));
+    assertThat(cells.get(239).second()).isCloseTo(958, within(1e-9));
     assertThat(of(data, Channel.SOC)).hasSizeLessThan(200);
+  }
+
+  /**
+   * A ramp of 1 kW/s has no noise; that of normal numbers is their variance, over a cell's rows.
+   */
+  @Test
+  void a_log_s_noise_adds_to_the_uncertainty_of_a_cell() {
+    double[] seconds = IntStream.rangeClosed(0, 9600).asDoubleStream().toArray();
+    double[] stepped = Arrays.stream(seconds).map(t -> t > 3000 ? t / 50 : 200 - t / 50).toArray();
+    assertThat(meanVariance(seconds, stepped)).isCloseTo(0, within(1e-9));
+    Random random = new Random(3);
+    double[] noisy = Arrays.stream(seconds).map(t -> t + 2 * random.nextGaussian()).toArray();
+    assertThat(meanVariance(seconds, noisy)).isCloseTo(4 / 40.0, within(0.006));
+  }
+
+  /** Returns the mean variance of the power of 240 cells of 40 rows. */
+  private static double meanVariance(double[] seconds, double[] power) {
+    CourseData data =
+        new CourseData(Sessions.session().channel(Channel.POWER, 0, seconds, power).build());
+    return of(data, Channel.POWER).stream()
+        .mapToDouble(Observation::displayVariance)
+        .average()
+        .orElseThrow();
   }
 
   @Test
@@ -252,7 +276,7 @@ final class CourseDataTest {
   }
 
   @Test
-  void ten_rows_in_a_cell_count_as_four_for_their_rounding_and_one_in_ten_of_the_counter() {
+  void twenty_rows_in_a_cell_count_as_four_for_their_rounding_and_one_in_ten_of_the_counter() {
     double[] seconds = IntStream.rangeClosed(0, 4800).asDoubleStream().toArray();
     double[] power = Arrays.stream(seconds).map(t -> 100).toArray();
     double[] energy = Arrays.stream(seconds).map(t -> t / 36).toArray();
@@ -264,10 +288,10 @@ final class CourseDataTest {
                 .channel(Channel.ENERGY_ADDED, 0.05, seconds, energy)
                 .build());
     Observation cell = of(data, Channel.POWER).get(100);
-    assertThat(cell.second()).isCloseTo(1004.5, within(1e-9));
-    assertThat(cell.index()).isEqualTo(1009);
+    assertThat(cell.second()).isCloseTo(2009.5, within(1e-9));
+    assertThat(cell.index()).isEqualTo(2019);
     assertThat(cell.displayVariance()).isCloseTo(1 / 48.0, within(1e-12));
-    assertThat(cell.clockVariance()).isCloseTo(1 / 120.0, within(1e-12));
+    assertThat(cell.clockVariance()).isCloseTo(1 / 240.0, within(1e-12));
     List<Observation> counter = of(data, Channel.ENERGY_ADDED);
     assertThat(counter).hasSize(481);
     assertThat(counter.get(1).second()).isEqualTo(10);
@@ -283,7 +307,8 @@ final class CourseDataTest {
       CourseData data =
           new CourseData(Sessions.session().channel(Channel.POWER, 0.5, seconds, power).build());
       assertThat(data.isDense()).isEqualTo(rows > 200);
-      assertThat(data.nodes().length == 481).isEqualTo(rows > 200);
+      // One cell from each row to the next, in a log as well.
+      assertThat(data.nodes()).hasSize(rows > 200 ? 201 : 200);
     }
   }
 

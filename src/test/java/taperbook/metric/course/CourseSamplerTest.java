@@ -113,6 +113,35 @@ final class CourseSamplerTest {
     assertThat(atStart).isCloseTo(10, within(0.2));
   }
 
+  /** Independent numbers have a lag-one autocorrelation of 0 with a standard deviation of 0.06. */
+  @Test
+  void pairs_of_a_log_are_almost_independent() {
+    double[] seconds = IntStream.rangeClosed(0, 1800).asDoubleStream().toArray();
+    double[] power = Arrays.stream(seconds).map(t -> Math.rint(72 - t / 60)).toArray();
+    double[] soc = Arrays.stream(seconds).map(t -> Math.floor(10 + t / 40)).toArray();
+    Session log =
+        Sessions.session()
+            .channel(Channel.SOC, 0.5, seconds, soc)
+            .channel(Channel.POWER, 0.5, seconds, power)
+            .build();
+    List<Course> courses = new CourseSampler(log, 1).draw(PAIRS, 0);
+    double[] energies =
+        IntStream.range(0, PAIRS).mapToDouble(k -> courses.get(2 * k).energyAt(900)).toArray();
+    double[] starts =
+        IntStream.range(0, PAIRS).mapToDouble(k -> courses.get(2 * k).chargeAt(0)).toArray();
+    assertThat(autocorrelation(energies)).isCloseTo(0, within(0.25));
+    assertThat(autocorrelation(starts)).isCloseTo(0, within(0.25));
+  }
+
+  private static double autocorrelation(double[] values) {
+    double mean = Arrays.stream(values).average().orElseThrow();
+    double sum = 0;
+    for (int k = 1; k < values.length; k++) {
+      sum += (values[k] - mean) * (values[k - 1] - mean);
+    }
+    return sum / values.length / Math.pow(deviation(values), 2);
+  }
+
   @Test
   void a_seed_gives_the_same_draws() {
     double[] one = energies(powered().build());

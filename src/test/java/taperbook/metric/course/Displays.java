@@ -2,6 +2,7 @@ package taperbook.metric.course;
 
 import java.util.Random;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import taperbook.metric.Sessions;
 import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
@@ -21,6 +22,44 @@ public final class Displays {
    */
   public record Way(
       DisplayRounding rounding, RowsWritten written, int energyEvery, boolean declared) {}
+
+  /**
+   * How a logger records a session.
+   *
+   * @param period time between rows, s
+   * @param socStep step of the charge, %
+   * @param powerStep step of the power, kW; 0 if it is not logged
+   * @param energyStep step of the counter, kWh; 0 if it is not logged
+   * @param noise standard deviation of the power's readings, kW
+   * @param gap time without rows, s
+   */
+  public record Log(
+      double period,
+      double socStep,
+      double powerStep,
+      double energyStep,
+      double noise,
+      double gap) {
+    /** Returns any logger of power, with a counter or without one. */
+    public static Log any(Random random) {
+      return new Log(
+          one(random, 0.5, 1, 2, 5),
+          one(random, 0.1, 0.5, 1),
+          one(random, 0.1, 0.5, 1),
+          one(random, 0, 0.01, 0.1, 0.5),
+          random.nextBoolean() ? 0 : 1.5 * random.nextDouble(),
+          random.nextBoolean() ? 0 : 60 * random.nextDouble());
+    }
+
+    private static double one(Random random, double... values) {
+      return values[random.nextInt(values.length)];
+    }
+
+    /** Returns the same logger without power, and with a counter. */
+    public Log withoutPower() {
+      return new Log(period, socStep, 0, energyStep > 0 ? energyStep : 0.1, 0, gap);
+    }
+  }
 
   private Displays() {}
 
@@ -122,5 +161,45 @@ public final class Displays {
       built.channel(Channel.ENERGY_ADDED, 0.005, seconds, energy);
     }
     return built.build();
+  }
+
+  /** A session of a logger of any kind, read at set times, with a gap somewhere. */
+  public static Session logged(
+      TrueSession truth, DisplayRounding rounding, Log log, Random random) {
+    double gapFrom = truth.end() * random.nextDouble();
+    int last = (int) ((truth.end() - 1) / log.period());
+    double[] seconds =
+        IntStream.rangeClosed(0, last)
+            .mapToDouble(i -> i * log.period())
+            .filter(t -> t < gapFrom || t > gapFrom + log.gap())
+            .toArray();
+    int n = seconds.length;
+    double[] soc = new double[n];
+    double[] power = new double[n];
+    double[] energy = new double[n];
+    for (int i = 0; i < n; i++) {
+      double kilowatt = truth.power(seconds[i]) + log.noise() * random.nextGaussian();
+      soc[i] = shown(rounding, truth.charge(seconds[i]), log.socStep());
+      power[i] = nearest(kilowatt, log.powerStep());
+      energy[i] = nearest(truth.energy(seconds[i]), log.energyStep());
+    }
+    Sessions built =
+        Sessions.session()
+            .named("test-session")
+            .clockHalfStep(0.5)
+            .text(ConditionItem.READ_FROM, "log")
+            .channel(Channel.SOC, log.socStep() / 2, seconds, soc);
+    if (log.powerStep() > 0) {
+      built.channel(Channel.POWER, log.powerStep() / 2, seconds, power);
+    }
+    if (log.energyStep() > 0) {
+      built.channel(Channel.ENERGY_ADDED, log.energyStep() / 2, seconds, energy);
+    }
+    Way way = new Way(rounding, RowsWritten.AT_SET_TIMES, 1, true);
+    return declared(built, way).build();
+  }
+
+  private static double nearest(double value, double step) {
+    return Math.rint(value / step) * step;
   }
 }

@@ -1,5 +1,6 @@
 package taperbook.metric.course;
 
+import java.util.List;
 import taperbook.session.Channel;
 
 /** Builds courses from drawn unknowns. */
@@ -9,6 +10,9 @@ final class CourseBuilder {
   private final double[] nodes;
   private final int n;
   private final RandomNumbers random;
+  private final List<ReadingForm> powers;
+  private final double[] centreOfReading;
+  private final double[] centrePower;
 
   CourseBuilder(CourseModel model, RandomNumbers random) {
     this.model = model;
@@ -16,15 +20,28 @@ final class CourseBuilder {
     this.nodes = data.nodes();
     this.n = model.cells();
     this.random = random;
+    this.powers =
+        model.forms().stream().filter(f -> f.observation.channel() == Channel.POWER).toList();
+    this.centreOfReading = new double[powers.size()];
+    this.centrePower = new double[n];
+  }
+
+  /** Sets the centre of the distribution of the unknowns given the scales. */
+  void setCentre(double[] centre) {
+    for (int i = 0; i < powers.size(); i++) {
+      centreOfReading[i] = powers.get(i).bandedOf(centre, n);
+    }
+    for (int cell = 0; cell < n; cell++) {
+      centrePower[cell] = model.powerOf(centre, cell);
+    }
   }
 
   /**
    * Builds a course.
    *
-   * @param x the drawn unknowns
-   * @param centre the centre of their distribution given the scales
+   * @param x the drawn unknowns, around the centre that was set
    */
-  Course course(double[] x, double[] centre) {
+  Course course(double[] x) {
     double[] energy = new double[n + 1];
     double[] charge = new double[n + 1];
     for (int i = 0; i <= n; i++) {
@@ -33,7 +50,7 @@ final class CourseBuilder {
       energy[i] = i == 0 ? e : Math.max(e, energy[i - 1]);
       charge[i] = i == 0 ? q : Math.max(q, charge[i - 1]);
     }
-    return new Course(times(), energy, charge, calm(x, centre), 1 + x[n + CourseModel.POWER_RATIO]);
+    return new Course(times(), energy, charge, calm(x), 1 + x[n + CourseModel.POWER_RATIO]);
   }
 
   /**
@@ -60,39 +77,33 @@ final class CourseBuilder {
    * each power reading, linearly interpolated. As measured at the power display, which may be
    * elsewhere than the counter: the result is compared with power readings.
    */
-  private double[] calm(double[] x, double[] centre) {
-    double[] calm = calmByCounter(x, centre);
+  private double[] calm(double[] x) {
+    double[] calm = calmByCounter(x);
     for (int cell = 0; cell < n; cell++) {
       calm[cell] *= 1 + x[n + CourseModel.POWER_RATIO];
     }
     return calm;
   }
 
-  private double[] calmByCounter(double[] x, double[] centre) {
+  private double[] calmByCounter(double[] x) {
     double[] calm = new double[n];
-    int reading = 0;
     double lastOff = 0;
     double lastSecond = Double.NEGATIVE_INFINITY;
     int cell = 0;
-    for (ReadingForm form : model.forms()) {
-      if (form.observation.channel() != Channel.POWER) {
-        continue;
-      }
-      double off = form.bandedOf(x, n) - form.bandedOf(centre, n);
-      double second = form.observation.second();
+    for (int i = 0; i < powers.size(); i++) {
+      double off = powers.get(i).bandedOf(x, n) - centreOfReading[i];
+      double second = powers.get(i).second();
       while (cell < n && (nodes[cell] + nodes[cell + 1]) / 2 <= second) {
         double middle = (nodes[cell] + nodes[cell + 1]) / 2;
-        double share = reading == 0 ? 1 : (middle - lastSecond) / (second - lastSecond);
-        calm[cell] =
-            model.powerOf(centre, cell) + (reading == 0 ? off : lastOff + share * (off - lastOff));
+        double share = i == 0 ? 1 : (middle - lastSecond) / (second - lastSecond);
+        calm[cell] = centrePower[cell] + (i == 0 ? off : lastOff + share * (off - lastOff));
         cell++;
       }
-      reading++;
       lastOff = off;
       lastSecond = second;
     }
     while (cell < n) {
-      calm[cell] = model.powerOf(reading == 0 ? x : centre, cell) + lastOff;
+      calm[cell] = (powers.isEmpty() ? model.powerOf(x, cell) : centrePower[cell]) + lastOff;
       cell++;
     }
     return calm;

@@ -21,6 +21,7 @@ final class CourseSampler {
 
   private final CourseModel model;
   private final List<ReadingForm> forms;
+  private final List<ReadingForm> formsOfCharge;
   private final int n;
   private final RandomNumbers random;
   private final PowerPrior walk;
@@ -39,6 +40,7 @@ final class CourseSampler {
   CourseSampler(Session session, long seed) {
     this.model = new CourseModel(new CourseData(session));
     this.forms = model.forms();
+    this.formsOfCharge = model.formsOfCharge();
     this.n = model.cells();
     this.random = new RandomNumbers(seed);
     this.walk = new PowerPrior(model, random);
@@ -113,14 +115,15 @@ final class CourseSampler {
       for (int i = 0; i < state.length; i++) {
         mirrored[i] = 2 * centre[i] - state[i];
       }
-      courses.add(builder.course(state, centre));
-      courses.add(builder.course(mirrored, centre));
+      builder.setCentre(centre);
+      courses.add(builder.course(state));
+      courses.add(builder.course(mirrored));
       if (k < kept) {
         for (int i = 0; i < forms.size(); i++) {
           predicted[i][k] = forms.get(i).of(state, n);
         }
       }
-      for (ReadingForm form : forms) {
+      for (ReadingForm form : formsOfCharge) {
         form.edges += form.part < 0 ? 1.0 / pairs : 0;
       }
     }

@@ -243,7 +243,12 @@ public final class Courses {
   }
 
   private double[] values(ToDoubleFunction<Draw> quantity) {
-    return draws().stream().mapToDouble(quantity).toArray();
+    double[] values = new double[count];
+    List<Draw> draws = draws();
+    for (int k = 0; k < count; k++) {
+      values[k] = quantity.applyAsDouble(draws.get(k));
+    }
+    return values;
   }
 
   private static Optional<Estimate> estimate(double[] values) {
@@ -278,18 +283,12 @@ public final class Courses {
     Map<UncertaintySource, Double> squares = new EnumMap<>(UncertaintySource.class);
     Map<UncertaintySource, Double> noise = new EnumMap<>(UncertaintySource.class);
     for (Influence influence : influences) {
-      double covariance = 0;
-      double own = 0;
-      for (int k = 0; k < kept; k++) {
-        covariance += some[k] * influence.value(k);
-        own += influence.value(k) * influence.value(k);
-      }
       if (influence.variance() <= 0) {
         continue;
       }
-      covariance /= kept;
+      double covariance = influence.times(some) / kept;
       // Subtract the expected chance covariance of this many draws.
-      double chance = total * own / kept / kept / influence.variance();
+      double chance = total * influence.squares() / kept / kept / influence.variance();
       double square = covariance * covariance / influence.variance() - chance;
       influence
           .shares()

@@ -8,6 +8,7 @@ import taperbook.result.UncertaintySource;
 /** An input of the draws with its values in some of them, used for budgets. */
 final class Influence {
   private final double[] values;
+  private final double squares;
   private final double variance;
   private final Map<UncertaintySource, Double> shares;
 
@@ -22,6 +23,11 @@ final class Influence {
   Influence(double[] values, double variance, Map<UncertaintySource, Double> shares) {
     double mean = Arrays.stream(values).average().orElse(0);
     this.values = Arrays.stream(values).map(v -> v - mean).toArray();
+    double sum = 0;
+    for (double value : this.values) {
+      sum += value * value;
+    }
+    this.squares = sum;
     this.variance = variance;
     this.shares = shares;
   }
@@ -58,6 +64,20 @@ final class Influence {
   /** Returns the value in draw {@code k} minus the mean. */
   double value(int k) {
     return values[k];
+  }
+
+  /** Returns the sum of products of the values with others, one for each draw. */
+  double times(double[] others) {
+    double sum = 0;
+    for (int k = 0; k < values.length; k++) {
+      sum += others[k] * values[k];
+    }
+    return sum;
+  }
+
+  /** Returns the sum of the squares of all values. */
+  double squares() {
+    return squares;
   }
 
   /** Returns the number of draws. */

@@ -52,6 +52,9 @@ final class ReadingForm {
   }
 
   double bandedOf(double[] x, int n) {
+    if (first >= 0 && first + 2 < n) {
+      return banded[0] * x[first] + banded[1] * x[first + 1] + banded[2] * x[first + 2];
+    }
     double sum = 0;
     for (int i = 0; i < 3; i++) {
       int at = first + i;

@@ -42,8 +42,9 @@ final class CourseBuilderTest {
 
   private static Course course(
       CourseModel model, DoubleUnaryOperator drawn, DoubleUnaryOperator centre, double ratio) {
-    return new CourseBuilder(model, new RandomNumbers(1))
-        .course(unknowns(model, drawn, ratio), unknowns(model, centre, ratio));
+    CourseBuilder builder = new CourseBuilder(model, new RandomNumbers(1));
+    builder.setCentre(unknowns(model, centre, ratio));
+    return builder.course(unknowns(model, drawn, ratio));
   }
 
   @Test
@@ -120,10 +121,11 @@ final class CourseBuilderTest {
                       .build()));
       double[] x = unknowns(model, t -> 72, 0);
       CourseBuilder builder = new CourseBuilder(model, new RandomNumbers(4));
+      builder.setCentre(x);
       double low = 0;
       double high = 0;
       for (int k = 0; k < 200; k++) {
-        Course course = builder.course(x, x);
+        Course course = builder.course(x);
         double late = course.lastSecond() - 999;
         assertThat(course.firstSecond()).isZero();
         assertThat(course.timeOfEnergy(10)).isCloseTo(500 + late, within(1e-6));

@@ -240,14 +240,17 @@ public final class ReportCommand {
           shown(seen));
     }
 
+    /** Returns the first number whose value moved, or else the first one whose interval did. */
     private String shown(List<MovedNumber> seen) {
-      MovedNumber shown = seen.get(0);
-      return Texts.of(
-          "command.moved_line.from_to",
-          shown.label(),
-          wording.value(shown, shown.before()),
-          wording.value(shown, shown.after()),
-          seen.size() > 1 ? Texts.of("command.moved_line.and_others") : "");
+      String others = seen.size() > 1 ? Texts.of("command.moved_line.and_others") : "";
+      for (MovedNumber number : seen) {
+        String before = wording.value(number, number.before());
+        String after = wording.value(number, number.after());
+        if (!before.equals(after)) {
+          return Texts.of("command.moved_line.value_before", number.label(), after, before, others);
+        }
+      }
+      return Texts.of("command.moved_line.interval", seen.get(0).label(), others);
     }
   }
 }

@@ -67,8 +67,7 @@ final class EndToEndTest {
         .contains("finch-first-look  made")
         .contains("library  made")
         .contains("veldt-long-plateau  up to date")
-        .containsPattern(
-            "\n  [0-9]+ of [0-9]+ numbers moved since the last version: .* from .* to ")
+        .containsPattern("\n  [0-9]+ of [0-9]+ numbers moved since the last version: .+, before .+")
         .contains("\n  open " + folder.resolve("reports/finch-first-look/report.html") + "\n");
     assertThat(place.text("reports/finch-first-look/numbers.json")).isNotEqualTo(before);
   }

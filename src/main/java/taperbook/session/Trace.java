@@ -14,6 +14,9 @@ import java.util.stream.IntStream;
  * <p>A final class and not a record because it contains arrays, which it copies and never exposes.
  */
 public final class Trace {
+  /** Maximum number of readings that are treated as written by hand. */
+  public static final int MOST_BY_HAND = 200;
+
   private final String file;
   private final double[] seconds;
   private final double[] values;
@@ -156,6 +159,11 @@ public final class Trace {
   /** Returns the number of readings, at least 1. */
   public int size() {
     return seconds.length;
+  }
+
+  /** Returns true if it has so many readings that a logger wrote them: more than 200. */
+  public boolean isLog() {
+    return size() > MOST_BY_HAND;
   }
 
   /** Returns the time of reading {@code i} since plugging in, s. */

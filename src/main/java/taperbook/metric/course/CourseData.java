@@ -3,7 +3,7 @@ package taperbook.metric.course;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import taperbook.metric.bounds.RowScatter;
 import taperbook.quantity.DistinctNumbers;
 import taperbook.session.Channel;
 import taperbook.session.DisplayRounding;
@@ -35,9 +35,6 @@ final class CourseData {
 
   private static final double START_UP = 100;
 
-  /** Sessions with more rows are treated as logged. */
-  private static final int MANY = 200;
-
   /** A change enclosed by two rows within this share of a step is sharper than either row. */
   private static final double SHARP = 0.5;
 
@@ -46,12 +43,6 @@ final class CourseData {
 
   /** Variance of the time at which a person notes a change, s²: common practice, no source. */
   static final double EYE_VARIANCE = 0.01;
-
-  /** Number of second differences that determine the noise of a log. */
-  private static final int ENOUGH = 10_000;
-
-  /** Median of the absolute value of a standard normal number. */
-  private static final double MEDIAN_OF_NORMAL = 0.6745;
 
   /** Error of a display without steps, kW or kWh. */
   private static final double EXACT = 1e-4;
@@ -72,7 +63,7 @@ final class CourseData {
     Optional<Trace> counter = counter();
     this.counterFromZero =
         counter.filter(t -> t.firstSecond() > 0 || t.firstValue() == 0).isPresent();
-    this.dense = !plain && rows.size() > MANY;
+    this.dense = !plain && rows.size() > Trace.MOST_BY_HAND;
     this.nodes = plain ? nodesBesideRows(rows) : dense ? nodesOfLog(rows) : nodesAtRows(rows);
     session.trace(Channel.SOC).ifPresent(plain ? this::plainCharge : this::charge);
     session.trace(Channel.POWER).ifPresent(this::power);
@@ -208,7 +199,7 @@ final class CourseData {
       boolean nearChange = sharpAfter[i] || (!first && sharpAfter[i - 1]);
       boolean inside =
           !first && !last && soc.value(i - 1) == soc.value(i) && soc.value(i + 1) == soc.value(i);
-      if (nearChange || (n > MANY && inside)) {
+      if (nearChange || (soc.isLog() && inside)) {
         continue;
       }
       // A display without steps shows the true value.
@@ -265,7 +256,7 @@ final class CourseData {
   }
 
   private void power(Trace power) {
-    if (power.size() > MANY) {
+    if (power.isLog()) {
       powerOfLog(power);
       return;
     }
@@ -286,7 +277,7 @@ final class CourseData {
   /** Adds the mean power of each cell; its uncertainty includes the noise of its readings. */
   private void powerOfLog(Trace power) {
     double step = 2 * power.halfStep();
-    double noise = noise(power);
+    double noise = Math.pow(RowScatter.of(power), 2);
     int last = power.size() - 1;
     int from = 0;
     for (int cell = 1; cell < nodes.length; cell++) {
@@ -314,24 +305,6 @@ final class CourseData {
     }
   }
 
-  /**
-   * Returns the variance of a log's readings about a smooth curve, kW², from the median of their
-   * second differences: those of a straight line are zero, steps are too few to change a median,
-   * and those of independent errors have 6 times their variance.
-   */
-  private static double noise(Trace power) {
-    int stride = 1 + power.size() / ENOUGH;
-    double[] bends =
-        IntStream.range(2, power.size())
-            .filter(i -> i % stride == 0)
-            .mapToDouble(i -> power.value(i) - 2 * power.value(i - 1) + power.value(i - 2))
-            .map(Math::abs)
-            .sorted()
-            .toArray();
-    double deviation = bends[bends.length / 2] / MEDIAN_OF_NORMAL;
-    return deviation * deviation / 6;
-  }
-
   private void energy(Trace counter) {
     double step = 2 * counter.halfStep();
     double variance = step * step / 12;
@@ -339,7 +312,7 @@ final class CourseData {
     double zero = counterFromZero ? 0 : counter.firstValue();
     double lastSecond = Double.NEGATIVE_INFINITY;
     double length = nodes[nodes.length - 1] - nodes[0];
-    double spacing = counter.size() > MANY ? length / COUNTER_READINGS : 0;
+    double spacing = counter.isLog() ? length / COUNTER_READINGS : 0;
     for (int i = 0; i < counter.size(); i++) {
       boolean skipped = counter.second(i) - lastSecond < spacing && i + 1 < counter.size();
       if (skipped) {

@@ -30,9 +30,6 @@ public final class MisreadDetector {
 
   private static final int FEWEST_ROWS = 5;
 
-  /** Sessions with more rows are treated as logged. */
-  private static final int MOST_BY_HAND = 200;
-
   /** Number of worst readings that are tried and reported. */
   private static final int TRIED = 8;
 
@@ -57,7 +54,7 @@ public final class MisreadDetector {
     MisreadDetector search = new MisreadDetector(session);
     search.findImpossiblePowers();
     int rows = session.rowTimes().size();
-    if (rows > MOST_BY_HAND) {
+    if (rows > Trace.MOST_BY_HAND) {
       search.findLoggedSpikes();
     } else if (rows >= FEWEST_ROWS) {
       search.findInconsistentReadings(rows);

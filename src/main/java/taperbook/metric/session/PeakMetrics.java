@@ -1,9 +1,14 @@
 package taperbook.metric.session;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import taperbook.i18n.Message;
 import taperbook.i18n.Texts;
+import taperbook.metric.bounds.NearPeak;
+import taperbook.metric.bounds.RowScatter;
 import taperbook.metric.course.Draw;
 import taperbook.metric.recording.Finding;
 import taperbook.metric.recording.MetricCollector;
@@ -56,10 +61,9 @@ public final class PeakMetrics {
   public void measure() {
     Finding<Trace> power = recording.powers();
     Finding<Trace> peak = power.from(p -> List.of(p.row(p.indexOfMax())));
-    List<Caveat> own =
-        power.value().filter(p -> p.indexOfMax() == 0).isPresent()
-            ? List.of(peakInFirstReading())
-            : List.of();
+    List<Caveat> own = new ArrayList<>();
+    power.value().filter(p -> p.indexOfMax() == 0).ifPresent(p -> own.add(peakInFirstReading()));
+    power.value().filter(p -> !NearPeak.isSteady(p)).ifPresent(p -> own.add(fluctuation(p)));
     Finding<Interval> reached = peak.map(PeakMetrics::reached);
     collector.measured(POWER, peak.map(p -> Estimate.around(p.max(), p.halfStep())), own);
     charge(REACHED_SOC, reached.map(r -> new Moment(r, d -> r.low() + d.place() * r.width())));
@@ -83,10 +87,30 @@ public final class PeakMetrics {
         Caveat.Kind.STARTING_SOC, Message.of("metric.peak_metrics.highest_power_stands_in_first"));
   }
 
+  private Caveat fluctuation(Trace power) {
+    return new Caveat(
+        Caveat.Kind.READINGS,
+        Message.of("metric.peak_metrics.readings_of_power_fluctuate_by", scatter(power)));
+  }
+
+  private Finding<Trace> steady(Trace power) {
+    return NearPeak.isSteady(power)
+        ? Finding.of(power, List.of())
+        : Finding.missing(
+            Message.of("metric.peak_metrics.power_fluctuates_from_row_to", scatter(power)));
+  }
+
+  /** Returns the fluctuation with two digits. */
+  private String scatter(Trace power) {
+    BigDecimal scatter = new BigDecimal(RowScatter.of(power)).round(new MathContext(2));
+    return recording.formatter().exactly(scatter.doubleValue(), Unit.KILOWATT);
+  }
+
   private void hold(Finding<Trace> power) {
     Finding<PowerHold> hold =
         power
             .filter(p -> !recording.hasFewRows(), Recording.FEW_ROWS)
+            .flatMap(this::steady)
             .map(PowerHold::new)
             .from(PowerHold::rows);
     collector.add(HOLD_TIME, hold.map(h -> recording.measure(h::seconds)));

@@ -2,6 +2,7 @@ package taperbook.metric.session;
 
 import java.util.List;
 import java.util.Optional;
+import taperbook.metric.bounds.NearPeak;
 import taperbook.metric.recording.Recording;
 import taperbook.quantity.Estimate;
 import taperbook.quantity.Interval;
@@ -43,6 +44,7 @@ public record Plateau(Recording recording, double from, double to) {
         recording
             .power()
             .filter(p -> p.lastSecond() - p.firstSecond() >= LEAST_SECONDS)
+            .filter(NearPeak::isSteady)
             .map(PowerHold::new)
             .filter(h -> h.rows().size() >= LEAST_READINGS && !recording.hasFewRows());
     if (hold.isEmpty()) {

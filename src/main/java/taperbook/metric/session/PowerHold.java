@@ -12,9 +12,6 @@ import taperbook.session.Trace;
  * step and 2 % of the highest reading.
  */
 final class PowerHold {
-  /** Sessions with more readings are treated as logged. */
-  private static final int LOGGED = 200;
-
   /**
    * Share of draws of a session written by hand in which an end lies anywhere in its gap. Rows do
    * not show where the power bends between them: with the courses alone, only 88 % of holds of
@@ -66,7 +63,7 @@ final class PowerHold {
   }
 
   private double[] ends(Draw draw) {
-    if (power.size() > LOGGED) {
+    if (power.isLog()) {
       return amongReadings(draw.place());
     }
     return draw.place() < ANYWHERE

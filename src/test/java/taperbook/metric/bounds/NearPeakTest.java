@@ -16,4 +16,12 @@ final class NearPeakTest {
         new Trace("r", new double[] {0, 1, 2}, kilowatts, new int[] {2, 3, 4}, halfStep, 0);
     assertThat(NearPeak.tolerance(power)).isEqualTo(tolerance);
   }
+
+  /** A tolerance of 2 kW, which is eight times 0.25 kW. */
+  @ParameterizedTest
+  @CsvSource({"0, true", "0.2, true", "0.3, false"})
+  void a_log_is_steady_if_its_fluctuation_is_an_eighth_of_the_tolerance(
+      double noise, boolean steady) {
+    assertThat(NearPeak.isSteady(RowScatterTest.log(t -> 100, noise))).isEqualTo(steady);
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,6 +13,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import taperbook.metric.Sessions;
 import taperbook.metric.course.Courses;
 import taperbook.quantity.Estimate;
+import taperbook.quantity.SocWindow;
+import taperbook.result.Numbers;
+import taperbook.session.Caveat;
 import taperbook.session.Channel;
 import taperbook.session.ConditionItem;
 import taperbook.session.Session;
@@ -118,6 +122,37 @@ final class PowerHoldTest {
     Session session = session(0.5, steps(50, 20));
     assertThat(seconds(session).value()).isEqualTo(190);
     assertThat(hold(session).rows()).hasSize(20);
+  }
+
+  /** Noise of 1 kW at 100 kW leaves 2 % of the highest reading by chance. */
+  @Test
+  void the_hold_of_a_fluctuating_log_is_withheld_and_its_peak_has_a_caveat() {
+    for (double noise : new double[] {0.1, 1}) {
+      Random random = new Random(6);
+      double[] seconds = IntStream.rangeClosed(0, 1800).asDoubleStream().toArray();
+      double[] power =
+          Arrays.stream(seconds)
+              .map(t -> (t < 900 ? 100 : 70) + noise * random.nextGaussian())
+              .toArray();
+      Numbers numbers =
+          Sessions.measure(
+                  Sessions.session()
+                      .channel(
+                          Channel.SOC,
+                          0.5,
+                          seconds,
+                          Arrays.stream(seconds).map(t -> Math.floor(10 + t / 40)).toArray())
+                      .channel(Channel.POWER, 0.05, seconds, power)
+                      .build(),
+                  new SocWindow(15, 50))
+              .main()
+              .numbers();
+      assertThat(numbers.estimate("peak_hold_time").isPresent()).isEqualTo(noise < 1);
+      assertThat(numbers.measured("peak_power").orElseThrow().caveats())
+          .extracting(Caveat::sentence)
+          .filteredOn(s -> s.startsWith("Readings of power fluctuate by about"))
+          .hasSize(noise < 1 ? 0 : 1);
+    }
   }
 
   @Test

@@ -30,11 +30,13 @@ import static taperbook.result.Assumption.STRAIGHT_SEGMENTS;
 import static taperbook.result.Assumption.TIME_FROM_PLUGGING_IN;
 import static taperbook.result.Assumption.TRIP_AS_TESTED;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import taperbook.i18n.Texts;
 import taperbook.session.Input;
 
@@ -304,9 +306,13 @@ public enum Method {
   /**
    * Versions of methods whose results have changed; all others are at version 1. Add every change
    * of a computation here, so that {@code verify} can name it for a report of an earlier program
-   * version.
+   * version. All methods that draw courses are at version 2: courses of logs have other cells, and
+   * their holds other ends.
    */
-  private static final Map<Method, Integer> REVISED = Map.of();
+  private static final Map<Method, Integer> REVISED =
+      Arrays.stream(values())
+          .filter(m -> m.assumptions.contains(POWER_WALK))
+          .collect(Collectors.toMap(m -> m, m -> 2));
 
   private final List<Assumption> assumptions;
 

@@ -46,6 +46,9 @@ import taperbook.session.Trace;
 final class CoverageTest {
   private static final int SESSIONS = Integer.getInteger("coverage.sessions", 20);
 
+  /** Loggers of any kind for each such session: 240 have a standard deviation of 1.4 %. */
+  private static final int LOGGERS = 12;
+
   /** Only combinations whose name contains this text. */
   private static final String WAYS = System.getProperty("coverage.ways", "");
 
@@ -206,7 +209,7 @@ final class CoverageTest {
     if (!"logger".contains(WAYS)) {
       return;
     }
-    IntStream.rangeClosed(1, 4 * SESSIONS)
+    IntStream.rangeClosed(1, LOGGERS * SESSIONS)
         .parallel()
         .forEach(
             seed -> {
@@ -222,11 +225,13 @@ final class CoverageTest {
                   way,
                   truth,
                   Displays.logged(truth, rounding, log, random));
-              check(
-                  "logger without power",
-                  way,
-                  truth,
-                  Displays.logged(truth, rounding, log.withoutPower(), random));
+              if (seed % 3 == 0) {
+                check(
+                    "logger without power",
+                    way,
+                    truth,
+                    Displays.logged(truth, rounding, log.withoutPower(), random));
+              }
             });
   }
 

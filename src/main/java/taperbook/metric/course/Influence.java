@@ -61,12 +61,7 @@ final class Influence {
     return new Influence(predictions, sum, parts);
   }
 
-  /** Returns the value in draw {@code k} minus the mean. */
-  double value(int k) {
-    return values[k];
-  }
-
-  /** Returns the sum of products of the values with others, one for each draw. */
+  /** Returns the sum of products of the values minus their mean with others, one for each draw. */
   double times(double[] others) {
     double sum = 0;
     for (int k = 0; k < values.length; k++) {
@@ -75,7 +70,7 @@ final class Influence {
     return sum;
   }
 
-  /** Returns the sum of the squares of all values. */
+  /** Returns the sum of the squares of all values minus their mean. */
   double squares() {
     return squares;
   }

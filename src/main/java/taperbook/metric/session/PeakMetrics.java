@@ -63,13 +63,14 @@ public final class PeakMetrics {
     Finding<Trace> peak = power.from(p -> List.of(p.row(p.indexOfMax())));
     List<Caveat> own = new ArrayList<>();
     power.value().filter(p -> p.indexOfMax() == 0).ifPresent(p -> own.add(peakInFirstReading()));
-    power.value().filter(p -> !NearPeak.isSteady(p)).ifPresent(p -> own.add(fluctuation(p)));
+    Finding<Trace> steady = power.flatMap(this::steady);
+    power.value().filter(p -> steady.value().isEmpty()).ifPresent(p -> own.add(fluctuation(p)));
     Finding<Interval> reached = peak.map(PeakMetrics::reached);
     collector.measured(POWER, peak.map(p -> Estimate.around(p.max(), p.halfStep())), own);
     charge(REACHED_SOC, reached.map(r -> new Moment(r, d -> r.low() + d.place() * r.width())));
     collector.measured(
         reachedTime, peak.map(p -> new Estimate(p.second(p.indexOfMax()), reached(p))), own);
-    hold(power);
+    hold(steady);
   }
 
   /** Returns when the power reached its peak, s. */
@@ -110,7 +111,6 @@ public final class PeakMetrics {
     Finding<PowerHold> hold =
         power
             .filter(p -> !recording.hasFewRows(), Recording.FEW_ROWS)
-            .flatMap(this::steady)
             .map(PowerHold::new)
             .from(PowerHold::rows);
     collector.add(HOLD_TIME, hold.map(h -> recording.measure(h::seconds)));

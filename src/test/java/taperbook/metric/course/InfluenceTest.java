@@ -24,9 +24,10 @@ final class InfluenceTest {
   void predictions_count_from_their_mean() {
     Influence influence = new Influence(new double[] {1, 2, 6}, 4, Map.of());
     assertThat(influence.size()).isEqualTo(3);
-    assertThat(influence.value(0)).isEqualTo(-2);
-    assertThat(influence.value(1)).isEqualTo(-1);
-    assertThat(influence.value(2)).isEqualTo(3);
+    assertThat(influence.times(new double[] {1, 0, 0})).isEqualTo(-2);
+    assertThat(influence.times(new double[] {0, 1, 0})).isEqualTo(-1);
+    assertThat(influence.times(new double[] {0, 0, 1})).isEqualTo(3);
+    assertThat(influence.squares()).isEqualTo(14);
     assertThat(influence.variance()).isEqualTo(4);
     assertThat(influence.shares()).isEmpty();
   }
@@ -41,7 +42,7 @@ final class InfluenceTest {
     assertThat(influence.shares()).containsOnlyKeys(display, UncertaintySource.CLOCK);
     assertThat(share(influence, display)).isCloseTo(2 / 3.0, within(1e-12));
     assertThat(share(influence, UncertaintySource.CLOCK)).isCloseTo(1 / 3.0, within(1e-12));
-    assertThat(influence.value(1)).isEqualTo(1);
+    assertThat(influence.times(new double[] {0, 1})).isEqualTo(1);
   }
 
   /** A quarter of the draws at the edge, the others within the step of 2 %. */

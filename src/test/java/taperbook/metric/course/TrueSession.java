@@ -27,6 +27,11 @@ public final class TrueSession {
     this.capacity = capacity;
   }
 
+  /** A session of a random car from 3 to 8 % to 82 to 90 %. */
+  public static TrueSession any(Random random) {
+    return of(random, 3 + 5 * random.nextDouble(), 82 + 8 * random.nextDouble());
+  }
+
   /** A session of a random car between two charges. */
   public static TrueSession of(Random random, double start, double end) {
     double capacity = 50 + 45 * random.nextDouble();
